@@ -1,0 +1,76 @@
+import type { BaseUnitOf, QuantityKind } from "../units/quantity-kinds.ts";
+import type { Source } from "./source.ts";
+
+/**
+ * What a topic must know. A fact without `default` and not `optional` is asked for; a default is used, and shown as
+ * assumed, until somebody says otherwise. Words, questions and help for a fact live in the message catalogues.
+ */
+interface FactCommon<V> {
+  /** Value used when nobody says otherwise; always shown as assumed, with its source. */
+  readonly default?: { readonly value: V; readonly source: Source };
+  /** True: may stay unknown without a default. */
+  readonly optional?: true;
+  /** True: a guided walk asks for it although it has a default (it matters, and people usually know it). */
+  readonly ask?: true;
+  /** True: a value without its word never lands here ("60 psi" alone is not the relief setting). */
+  readonly byNameOnly?: true;
+}
+
+export interface QuantityFact<K extends QuantityKind = QuantityKind> extends FactCommon<number> {
+  readonly type: "quantity";
+  readonly quantity: K;
+  /** Allowed range, in the base unit, both ends included. */
+  readonly min: number;
+  readonly max: number;
+  /** Usual answers, in the base unit, offered as buttons. */
+  readonly usual?: readonly number[];
+  /** True: whole numbers only. */
+  readonly whole?: true;
+}
+export interface ChoiceFact<O extends string = string> extends FactCommon<O> {
+  readonly type: "choice";
+  readonly options: readonly O[];
+}
+export interface FlagFact extends FactCommon<boolean> {
+  readonly type: "flag";
+}
+/** A short free word, such as a catalogue model or a place; `books` decides whether it is known. */
+export interface NameFact extends FactCommon<string> {
+  readonly type: "name";
+  /** Which list of the books the name must stand in, so that it can be checked and offered. */
+  readonly of: "model" | "place";
+}
+/** A calendar day, written YYYY-MM-DD. */
+export interface DayFact extends FactCommon<string> {
+  readonly type: "day";
+}
+
+export type FactSpec = QuantityFact | ChoiceFact | FlagFact | NameFact | DayFact;
+export type FactSpecs = Readonly<Record<string, FactSpec>>;
+
+type Value<F> = F extends QuantityFact
+  ? number
+  : F extends ChoiceFact<infer O>
+    ? O
+    : F extends FlagFact
+      ? boolean
+      : string;
+type Maybe<F, V> = F extends { optional: true } ? V | undefined : V;
+type KeyOf<Id extends string, F> =
+  F extends QuantityFact<infer K> ? (BaseUnitOf<K> extends "" ? Id : `${Id}_${BaseUnitOf<K>}`) : Id;
+
+/** What `compute` receives: one field a fact, its unit in its name (`tank` of kind volume arrives as `tank_L`). */
+export type FactsOf<S extends FactSpecs> = {
+  readonly [Id in keyof S & string as KeyOf<Id, S[Id]>]: Maybe<S[Id], Value<S[Id]>>;
+};
+
+/** Where a known value came from. */
+export type FactOrigin = "asked" | "assumed" | "job" | "catalogue";
+export type FactValue = number | string | boolean;
+export interface KnownFact {
+  readonly value: FactValue;
+  readonly from: FactOrigin;
+  /** What the person typed, kept so that it can be shown as they wrote it. */
+  readonly typed?: string;
+}
+export type KnownFacts = Readonly<Record<string, KnownFact>>;

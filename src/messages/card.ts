@@ -1,0 +1,125 @@
+import type { Severity, Verdict } from "../declaration/answer.ts";
+import type { Chart } from "../declaration/chart.ts";
+
+/**
+ * The neutral card: what one message shows, before any platform. Every text is plain text in the reader's language,
+ * already formatted and never escaped; each door escapes for itself. A door must render every kind of block.
+ */
+export interface Card {
+  /** Set on answers: shown as a word and a shape, never as colour alone. */
+  readonly verdict?: { readonly kind: Verdict; readonly word: string };
+  readonly title: string;
+  readonly blocks: readonly Block[];
+  /** One line that says the same as the card, for notifications and screen readers. */
+  readonly summary: string;
+  /** True: only the asker should see it where the door can do so. */
+  readonly isPrivate?: boolean;
+}
+
+export type Block =
+  | HeadlineBlock
+  | TextBlock
+  | RowsBlock
+  | TableBlock
+  | CautionBlock
+  | QuestionBlock
+  | ButtonsBlock
+  | FormBlock
+  | ChartBlock
+  | ProgressBlock;
+
+/** The number or the sentence that answers the question. */
+export interface HeadlineBlock {
+  readonly kind: "headline";
+  readonly text: string;
+}
+export interface TextBlock {
+  readonly kind: "text";
+  readonly tone: "plain" | "quiet" | "heading" | "problem";
+  readonly text: string;
+}
+/** Label and value pairs; `note` is a short remark such as "assumed". */
+export interface RowsBlock {
+  readonly kind: "rows";
+  readonly heading?: string;
+  readonly rows: readonly Row[];
+}
+export interface Row {
+  readonly label: string;
+  readonly value: string;
+  readonly note?: string;
+}
+export interface TableBlock {
+  readonly kind: "table";
+  readonly caption: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+export interface CautionBlock {
+  readonly kind: "caution";
+  readonly severity: Severity;
+  /** The severity in the reader's language. */
+  readonly word: string;
+  readonly text: string;
+  /** How to show on site that it is met. */
+  readonly show?: string;
+  readonly cites: string;
+}
+/** A guided question. Its answers are buttons; anything else may be typed. */
+export interface QuestionBlock {
+  readonly kind: "question";
+  readonly prompt: string;
+  readonly help?: string;
+  /** "2 of 5". */
+  readonly progress?: string;
+}
+export interface ButtonsBlock {
+  readonly kind: "buttons";
+  readonly buttons: readonly Button[];
+}
+/** Pressing a button is the same as typing `say`; `aim` says which walk and fact it was offered for. */
+export interface Button {
+  readonly label: string;
+  readonly say: string;
+  readonly aim?: Aim;
+  readonly style?: "primary" | "danger";
+}
+export interface Aim {
+  readonly walk: string;
+  readonly fact: string;
+}
+/** All the facts of one topic at once; what is sent back is what a person typed or chose in each field. */
+export interface FormBlock {
+  readonly kind: "form";
+  readonly topic: string;
+  readonly title: string;
+  readonly submit: string;
+  readonly fields: readonly FormField[];
+}
+export interface FormField {
+  readonly fact: string;
+  readonly label: string;
+  readonly help?: string;
+  readonly required: boolean;
+  readonly value?: string;
+  readonly input:
+    | { readonly type: "text"; readonly placeholder?: string }
+    | { readonly type: "choice"; readonly options: readonly { readonly value: string; readonly label: string }[] };
+  /** A sentence about what was wrong with the last thing typed here. */
+  readonly problem?: string;
+}
+/** A picture as data, with the words that it needs and a text that says the same. */
+export interface ChartBlock {
+  readonly kind: "chart";
+  readonly chart: Chart;
+  readonly title: string;
+  readonly alt: string;
+  readonly labels: Readonly<Record<string, string>>;
+  readonly table: TableBlock;
+}
+export interface ProgressBlock {
+  readonly kind: "progress";
+  readonly text: string;
+  readonly done: number;
+  readonly total: number;
+}
