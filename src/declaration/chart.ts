@@ -3,7 +3,8 @@ import type { QuantityKind } from "../units/quantity-kinds.ts";
 /** A picture as data. Labels are ids that the message catalogues word; values are in base units. */
 export interface ChartSeries {
   readonly id: string;
-  readonly mark: "line" | "area" | "bar" | "band" | "dots";
+  /** A tank layer is a row of colour, the top layer first; a strip is on (1) or off (0) and holds until the next `x`. */
+  readonly mark: "line" | "area" | "bar" | "band" | "dots" | "layer" | "strip";
   readonly kind: QuantityKind;
   readonly x: readonly number[];
   readonly y: readonly number[];

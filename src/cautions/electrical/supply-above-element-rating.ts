@@ -1,0 +1,35 @@
+import { q } from "../../declaration/answer.ts";
+import { VOLTAGE_BAND } from "../../physics/circuit-plan.ts";
+import { declareCaution } from "../caution.ts";
+import { isOver } from "../compare.ts";
+
+export const caution = declareCaution({
+  id: "supply_above_element_rating",
+  severity: "stop",
+  cites: [
+    { basis: "computed", document: "Ohm's law, power rises with the square of the voltage", checkedOn: "2026-11-25" },
+    { basis: "from_memory", document: "ANSI C84.1", section: "service voltage within 5 %", checkedOn: "2026-11-25" },
+  ],
+  decides: "electrician",
+  data: { supply: "voltage", rated: "voltage", share: "share" },
+  check: ({ supply_V, ratedVoltage_V }) => {
+    if (supply_V === undefined || ratedVoltage_V === undefined) return undefined;
+    if (!isOver(supply_V, ratedVoltage_V * (1 + VOLTAGE_BAND))) return undefined;
+    return {
+      supply: q("voltage", supply_V),
+      rated: q("voltage", ratedVoltage_V),
+      share: q("share", (supply_V / ratedVoltage_V) ** 2),
+    };
+  },
+  examples: {
+    fires: [
+      { name: "240 V on a 208 V element", site: { supply_V: 240, ratedVoltage_V: 208 } },
+      { name: "240 V on a 120 V element", site: { supply_V: 240, ratedVoltage_V: 120 } },
+    ],
+    silent: [
+      { name: "240 V on a 240 V element", site: { supply_V: 240, ratedVoltage_V: 240 } },
+      { name: "252 V on a 240 V element, 5 % high", site: { supply_V: 252, ratedVoltage_V: 240 } },
+      { name: "supply not known", site: { ratedVoltage_V: 208 } },
+    ],
+  },
+});
