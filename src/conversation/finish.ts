@@ -1,0 +1,113 @@
+import type { Answer, Answered, NeedsFacts, OutOfRange } from "../declaration/answer.ts";
+import type { KnownFacts } from "../declaration/facts.ts";
+import type { Library } from "../library.ts";
+import { buildAnswerCard } from "../messages/build-answer-card.ts";
+import { buildHowCard } from "../messages/build-how-card.ts";
+import { buildNoticeCard } from "../messages/build-notice-card.ts";
+import type { Button, TextBlock } from "../messages/card.ts";
+import { problem, quiet } from "../messages/notes.ts";
+import { sayMissing, sayOutOfRange } from "../messages/say-problem.ts";
+import { factOf, showValue, speakOf, type TopicVoice, voiceFor } from "../messages/voice.ts";
+import type { Quantity } from "../units/quantity-kinds.ts";
+import { findAnswer } from "./past.ts";
+import { withStep } from "./scene.ts";
+import type { ConversationState, LastAnswer, Walk } from "./state.ts";
+import { buildTableCard, resumeButton } from "./table.ts";
+import type { Purpose, Run, Show } from "./turn.ts";
+
+/** Makes the card and the state that a topic's answer leads to. */
+export function finish(run: Run, answered: Answered, library: Library): Show {
+  const voice = speakOf(voiceFor(library, run.reader), answered.topic);
+  const { purpose } = run;
+  const { result } = answered;
+  if (result.kind !== "answer")
+    return purpose.kind === "answer" ? reopen(run, purpose, voice, answered, result) : cannot(run, voice, result);
+  if (purpose.kind === "how") return end(run, run.state, buildHowCard(voice, result, purpose.walk, purpose.result));
+  return showAnswer(run, purpose, voice, answered, result);
+}
+
+type Answering = Exclude<Purpose, { readonly kind: "how" }>;
+
+function showAnswer(run: Run, purpose: Answering, voice: TopicVoice, answered: Answered, answer: Answer): Show {
+  const revised = purpose.kind === "answer" && purpose.revises !== undefined ? purpose.revises : undefined;
+  const before = revised === undefined ? undefined : findAnswer(run.state, revised);
+  const changes = before === undefined ? [] : sayChanges(voice, before.facts, answered.facts);
+  const card = buildAnswerCard(voice, answered, answer, {
+    walk: purpose.walk,
+    notes: [...run.notes, ...changes],
+    offers: waiting(run.state).map((walk): Button => resumeButton(voice, walk)),
+    ...(before?.numbers !== undefined && { before: before.numbers }),
+  });
+  if (purpose.kind === "again") return end(run, run.state, card);
+  return end(run, withStep(run.before, { ...run.state, last: toLast(purpose.walk, answered, answer) }), card);
+}
+
+function toLast(walk: string, answered: Answered, answer: Answer): LastAnswer {
+  const numbers = answer.results.flatMap((result): [string, Quantity][] =>
+    "name" in result || result.upTo !== undefined ? [] : [[result.id, result.quantity]],
+  );
+  return { topic: answered.topic, facts: toldOnly(answered.facts), walk, numbers: Object.fromEntries(numbers) };
+}
+
+function toldOnly(facts: KnownFacts): KnownFacts {
+  return Object.fromEntries(Object.entries(facts).filter(([, known]) => known.from !== "assumed"));
+}
+
+function sayChanges(voice: TopicVoice, before: KnownFacts, after: KnownFacts): readonly TextBlock[] {
+  const changes = Object.keys(voice.topic.facts).flatMap((id) => {
+    const fact = factOf(voice, id);
+    const [was, is] = [before[id]?.value ?? fact.spec.default?.value, after[id]?.value];
+    if (was === is) return [];
+    const [old, now] = [was, is].map((value) =>
+      value === undefined ? voice.common.notSet : showValue(voice, fact, value),
+    );
+    return [quiet(voice.common.changed(fact.words.label, old ?? "", now ?? ""))];
+  });
+  return changes.length === 0 ? [quiet(voice.common.nothingChanged)] : changes;
+}
+
+/** A fact that cannot be answered with is asked again, with why. */
+function reopen(
+  run: Run,
+  purpose: Extract<Purpose, { readonly kind: "answer" }>,
+  voice: TopicVoice,
+  answered: Answered,
+  result: NeedsFacts | OutOfRange,
+): Show {
+  const walk: Walk = {
+    id: purpose.walk,
+    topic: answered.topic,
+    facts: toldOnly(answered.facts),
+    toAsk: result.kind === "needs-facts" ? result.missing : [result.fact],
+    asked: [],
+    ...(purpose.revises !== undefined && { revises: purpose.revises }),
+  };
+  const card = buildTableCard(voice, walk, [...run.notes, problem(sayRefused(voice, result))]);
+  if (card === undefined) return cannot(run, voice, result);
+  return end(run, withStep(run.before, { ...run.state, walk }), card);
+}
+
+function cannot(run: Run, voice: TopicVoice, result: NeedsFacts | OutOfRange): Show {
+  const card = buildNoticeCard(voice.words.title, [sayRefused(voice, result)], [], "problem");
+  return end(run, run.state, card);
+}
+
+function sayRefused(voice: TopicVoice, result: NeedsFacts | OutOfRange): string {
+  if (result.kind === "out-of-range") return sayOutOfRange(voice, result);
+  return sayMissing(voice, result.missing);
+}
+
+function waiting(state: ConversationState): readonly Walk[] {
+  const walk = state.walk ?? state.parked?.at(-1);
+  return walk === undefined ? [] : [walk];
+}
+
+function end(run: Run, state: ConversationState, card: Show["card"]): Show {
+  return {
+    kind: "show",
+    card,
+    state,
+    reader: run.reader,
+    ...(run.carriedFrom && { carriedFrom: run.carriedFrom }),
+  };
+}

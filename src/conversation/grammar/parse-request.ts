@@ -1,0 +1,71 @@
+import type { Library } from "../../library.ts";
+import { foldText } from "../../units/fold-text.ts";
+import { normaliseText } from "../../units/normalise-text.ts";
+import { findTopic, missTopic } from "./find-topic.ts";
+import { lexRequest } from "./lex-request.ts";
+import type { Lexeme, PlainText, ValueLexeme } from "./lexeme.ts";
+import { nameValues } from "./name-values.ts";
+import { isBareNumber, notePairs, noteStrays, noteUnknownWords } from "./note-problems.ts";
+import { closeNotebook, type Notebook, openNotebook } from "./notebook.ts";
+import type { ParsedRequest, RequestOptions } from "./parsed-request.ts";
+import { placeFirst, placeNamed, placeUnnamed } from "./place-values.ts";
+import { readFlagsAndOptions } from "./read-flags.ts";
+import { splitValues } from "./split-values.ts";
+import { type TopicWords, wordsOf } from "./topic-words.ts";
+
+export type { BadValueReason, ParsedRequest, RequestOptions, RequestProblem, UnitReading } from "./parsed-request.ts";
+
+/**
+ * Reads one message as a request: `key=value` pairs and loose English or Spanish of the trade, in any order, with or
+ * without accents. What is not certain becomes a problem, never a guess.
+ * @param text the message as it came from the keyboard
+ */
+export function parseRequest(text: string, library: Library, options: RequestOptions): ParsedRequest {
+  const normal = normaliseText(text);
+  const plain: PlainText = { text: normal, folded: foldText(normal) };
+  const found = findTopic(plain.folded, library, options.topic);
+  if (found === undefined) return missTopic(plain.folded, plain.text, library, options.language);
+  const words = wordsOf(library, found.topic);
+  const lexemes = lexRequest(plain, words, options, found.span);
+  const notebook = openNotebook();
+  readLexemes(plain, lexemes, words, options, notebook);
+  return closeNotebook(notebook, found.topic.id);
+}
+
+function readLexemes(
+  plain: PlainText,
+  lexemes: readonly Lexeme[],
+  words: TopicWords,
+  options: RequestOptions,
+  notebook: Notebook,
+): void {
+  const { units } = options;
+  notePairs(lexemes, words, options, notebook);
+  noteUnknownWords(lexemes, words, options.language, notebook);
+  const split = splitValues(plain, lexemes, words, units, notebook);
+  const values = split.flatMap((lexeme) => (lexeme.kind === "value" ? [lexeme] : []));
+  const doubtful = findDoubtful(split);
+  const named = nameValues(split, words, units);
+  const placed = placeNamed(
+    named.filter(({ value }) => !doubtful.has(value)),
+    words,
+    units,
+    notebook,
+  );
+  readFlagsAndOptions(split, new Set(named.map(({ word }) => word)), words, notebook);
+  const unnamed = values.filter((value) => !doubtful.has(value) && !placed.has(value));
+  const left = placeFirst(values[0], unnamed, words, units, notebook);
+  const strays = placeUnnamed(left, words, units, notebook);
+  noteStrays(strays, split, words, units, notebook);
+}
+
+/** Bare numbers with an unknown word right behind them: "80 galons" may be anything until the word is known. */
+function findDoubtful(lexemes: readonly Lexeme[]): ReadonlySet<ValueLexeme> {
+  const doubtful = new Set<ValueLexeme>();
+  for (const [index, lexeme] of lexemes.entries()) {
+    const next = lexemes[index + 1];
+    if (lexeme.kind !== "value" || next?.kind !== "unknown" || next.start > lexeme.token.end + 1) continue;
+    if (isBareNumber(lexeme)) doubtful.add(lexeme);
+  }
+  return doubtful;
+}

@@ -1,0 +1,113 @@
+import { matchPhrase } from "../../units/phrase-book.ts";
+import { readQuantityAt, startsValue } from "../../units/read-quantity.ts";
+import type { QuantityToken } from "../../units/written-value.ts";
+import { fitFact } from "./fit-fact.ts";
+import type { PlainText } from "./lexeme.ts";
+import { readDay } from "./read-day.ts";
+import { decimalMark, type TypedOptions } from "./read-typed.ts";
+import type { Meaning, TopicWords } from "./topic-words.ts";
+
+export interface PairValue {
+  readonly text: string;
+  readonly end: number;
+}
+
+const QUOTED = /"([^"\n]*)"|'([^'\n]*)'(?![\p{L}\d])/uy;
+const TO_GAP = /[^ ,;\n()[\]?!|]*/y;
+const NAME_ENDS = ",;\n";
+const KEY = /[\p{L}\p{N}_]+ ?=/uy;
+/** A word of a fact ends a name when a value follows it: "model HX 50 tank 80". */
+const VALUE_FOLLOWS = / ?[=:]? ?[$-]?\.?\d/y;
+
+/** Reads what stands behind the name of a fact and its equals sign: as much as that kind of fact takes. */
+export function readPairValue(
+  plain: PlainText,
+  at: number,
+  facts: readonly string[],
+  words: TopicWords,
+  options: TypedOptions,
+): PairValue {
+  const start = plain.folded.charAt(at) === " " ? at + 1 : at;
+  const quoted = matchAt(QUOTED, plain.text, start);
+  if (quoted) return { text: (quoted[1] ?? quoted[2] ?? "").trim(), end: start + quoted[0].length };
+  const types = facts.map((fact) => words.facts[fact]?.type);
+  const end = types.every((type) => type === "name")
+    ? endOfName(plain, start, words)
+    : (endOfDay(plain, start, types) ??
+      endOfQuantity(plain, start, facts, words, options) ??
+      endOfWords(plain, start, words));
+  return { text: plain.text.slice(start, end).trim(), end };
+}
+
+function endOfDay({ folded }: PlainText, start: number, types: readonly (string | undefined)[]): number | undefined {
+  return types.includes("day") ? readDay(folded, start)?.end : undefined;
+}
+
+function endOfQuantity(
+  plain: PlainText,
+  start: number,
+  facts: readonly string[],
+  words: TopicWords,
+  { language, units }: TypedOptions,
+): number | undefined {
+  const { text, folded } = plain;
+  if (!startsValue(folded, start)) return undefined;
+  const token = readQuantityAt(text, folded, start, { decimal: decimalMark(language), isAlone: false });
+  if (token === undefined) return undefined;
+  if (isTwoValues(token, words)) return token.apart?.[0].end ?? token.end;
+  // "cold=50 in": what would be inches is a word here, because no inches are wanted.
+  const isUnit = facts.some((fact) => fitFact(words, fact, { kind: "value", token }, units) !== undefined);
+  if (token.unitAt && !isUnit && matchPhrase(words.book, folded, token.unitAt.start, endsBeforeGap))
+    return token.unitAt.start;
+  // What stands at the value without a gap belongs to it, wrong as it may be: tank=80galx.
+  return token.end + (matchAt(TO_GAP, text, token.end)?.[0].length ?? 0);
+}
+
+/** True when "60 ft 3/4 in" is a length and a pipe size here, not a length of feet and inches. */
+export function isTwoValues(token: QuantityToken, words: TopicWords): boolean {
+  const second = token.apart?.[1].value;
+  const takesInches = Object.values(words.facts).some(
+    (spec) => spec.type === "quantity" && spec.quantity === "dimension" && spec.byNameOnly !== true,
+  );
+  const hasSizes = words.numbered.some(({ unit }) => unit === undefined || unit === "in");
+  return second?.form === "one" && second.number.isFraction === true && second.number.value < 1
+    ? takesInches || hasSizes
+    : false;
+}
+
+function endOfWords(plain: PlainText, start: number, words: TopicWords): number {
+  const { text, folded } = plain;
+  const isValue = ({ as }: Meaning) => as === "option" || as === "yes" || as === "no" || as === "not";
+  const phrase = matchPhrase(words.book, folded, start, endsBeforeGap);
+  if (phrase?.meanings.some(isValue)) return phrase.end;
+  return start + (matchAt(TO_GAP, text, start)?.[0].length ?? 0);
+}
+
+function endsBeforeGap(folded: string, end: number): boolean {
+  const next = folded.charAt(end);
+  return next === "" || " ,;.\n".includes(next);
+}
+
+function endOfName({ folded }: PlainText, start: number, words: TopicWords): number {
+  for (let at = start; at < folded.length; at++) {
+    if (NAME_ENDS.includes(folded.charAt(at))) return at;
+    const startsWord = at === start || folded.charAt(at - 1) === " ";
+    if (at > start && startsWord && startsNextFact(folded, at, words)) return at;
+  }
+  return folded.length;
+}
+
+function startsNextFact(folded: string, at: number, words: TopicWords): boolean {
+  if (matchAt(KEY, folded, at)) return true;
+  const phrase = matchPhrase(words.book, folded, at, endsBeforeValue);
+  return phrase?.meanings.some(({ as }) => as === "fact") === true;
+}
+
+function endsBeforeValue(folded: string, end: number): boolean {
+  return matchAt(VALUE_FOLLOWS, folded, end) !== undefined;
+}
+
+function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | undefined {
+  pattern.lastIndex = at;
+  return pattern.exec(text) ?? undefined;
+}

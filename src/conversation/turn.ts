@@ -1,0 +1,63 @@
+import type { KnownFacts } from "../declaration/facts.ts";
+import type { Library } from "../library.ts";
+import type { Aim, Card, TextBlock } from "../messages/card.ts";
+import type { Reader, Voice } from "../messages/voice.ts";
+import type { OpenWalk } from "../ports/store.ts";
+import type { ConversationState } from "./state.ts";
+
+/** A form that was sent: what stands in each field. */
+export interface SentForm {
+  readonly topic: string;
+  readonly fields: Readonly<Record<string, string>>;
+}
+
+/** One message with everything that decides what it means. */
+export interface Turn {
+  readonly text: string;
+  readonly aim?: Aim;
+  readonly form?: SentForm;
+  readonly state: ConversationState;
+  readonly reader: Reader;
+  /** A walk that this person has open in another conversation. */
+  readonly elsewhere?: OpenWalk;
+  /** Makes the id of a walk or answer that this message may start unlike any other. */
+  readonly newId: string;
+  readonly company: { readonly name: string; readonly isInvented: boolean };
+  readonly library: Library;
+}
+
+/** What a message leaves behind besides its card. */
+interface Outcome {
+  readonly state: ConversationState;
+  readonly reader: Reader;
+  readonly carriedFrom?: OpenWalk;
+}
+/** The message is answered by this card. */
+export interface Show extends Outcome {
+  readonly kind: "show";
+  readonly card: Card;
+}
+/** The message is answered by running a topic and then `finish`. */
+export interface Run extends Outcome {
+  readonly kind: "run";
+  readonly topic: string;
+  readonly facts: KnownFacts;
+  readonly purpose: Purpose;
+  /** What `undo` returns to once there is a new answer. */
+  readonly before: ConversationState;
+  /** Said before the answer. */
+  readonly notes: readonly TextBlock[];
+}
+/** A new answer (which may change an earlier one), the same answer again, or how it was got. */
+export type Purpose =
+  | { readonly kind: "answer"; readonly walk: string; readonly revises?: string }
+  | { readonly kind: "again"; readonly walk: string }
+  | { readonly kind: "how"; readonly walk: string; readonly result?: string };
+export type Decision = Show | Run;
+
+/** A turn while it is worked on: `before` is what `undo` returns to, `state` what has been made of it so far. */
+export interface Scene extends Turn {
+  readonly voice: Voice;
+  readonly before: ConversationState;
+  readonly carriedFrom?: OpenWalk;
+}

@@ -1,0 +1,100 @@
+import type { KnownFact, KnownFacts } from "../declaration/facts.ts";
+import { missingFacts } from "../declaration/run-topic.ts";
+import type { Topic } from "../declaration/topic.ts";
+import type { Heard } from "./hear.ts";
+import type { Unsettled, Walk } from "./state.ts";
+
+/** What a new walk starts from. */
+export interface Beginning {
+  readonly id: string;
+  readonly known: KnownFacts;
+  readonly heard: Heard;
+  /** True: the topic was named and nothing else, so the facts marked `ask` are asked too. */
+  readonly isBare: boolean;
+  readonly revises?: string;
+}
+
+/** A walk that asks again what was refused, then what is missing. */
+export function beginWalk(topic: Topic, beginning: Beginning): Walk {
+  const facts = without(
+    { ...beginning.known, ...beginning.heard.facts },
+    beginning.heard.refused.map(({ fact }) => fact),
+  );
+  const missing = new Set(missingFacts(topic, facts));
+  const asked = Object.entries(topic.facts)
+    .filter(([id, spec]) => missing.has(id) || (beginning.isBare && spec.ask === true && facts[id] === undefined))
+    .map(([id]) => id);
+  return withUnsettled(
+    {
+      id: beginning.id,
+      topic: topic.id,
+      facts,
+      toAsk: unique([...beginning.heard.refused.map(({ fact }) => fact), ...asked]),
+      asked: [],
+      ...(beginning.revises !== undefined && { revises: beginning.revises }),
+    },
+    beginning.heard.unsettled,
+  );
+}
+
+/** Takes an answer: the fact is known and asked, wherever in the walk it stood. */
+export function takeAnswer(walk: Walk, fact: string, known: KnownFact): Walk {
+  return moveToAsked({ ...walk, facts: { ...walk.facts, [fact]: known } }, fact);
+}
+
+/** Takes everything that a message said: its facts are known, refused ones are asked next. */
+export function takeHeard(walk: Walk, heard: Heard): Walk {
+  const refused = heard.refused.map(({ fact }) => fact);
+  const told = Object.entries(heard.facts).reduce((so, [fact, known]) => takeAnswer(so, fact, known), walk);
+  return withUnsettled(
+    {
+      ...told,
+      facts: without(told.facts, refused),
+      toAsk: unique([...refused, ...told.toAsk]),
+      asked: told.asked.filter((fact) => !refused.includes(fact)),
+    },
+    [...(walk.unsettled ?? []), ...heard.unsettled],
+  );
+}
+
+/** Leaves a fact to its default, or open. */
+export function leaveOut(walk: Walk, fact: string): Walk {
+  return moveToAsked({ ...walk, facts: without(walk.facts, [fact]) }, fact);
+}
+
+/** Asks this fact next, whatever was known of it; what was said stays as the answer that may be kept. */
+export function askNext(walk: Walk, fact: string): Walk {
+  return {
+    ...walk,
+    toAsk: unique([fact, ...walk.toAsk]),
+    asked: walk.asked.filter((other) => other !== fact),
+  };
+}
+
+/** Counts a fact as asked although its value stays as it was. */
+export function moveToAsked(walk: Walk, fact: string): Walk {
+  const wasAsked = walk.asked.includes(fact) || !walk.toAsk.includes(fact);
+  return {
+    ...walk,
+    toAsk: walk.toAsk.filter((other) => other !== fact),
+    asked: wasAsked ? walk.asked : [...walk.asked, fact],
+  };
+}
+
+/** Takes what is on the table away, settled or left out. */
+export function dropUnsettled(walk: Walk): Walk {
+  return withUnsettled(walk, (walk.unsettled ?? []).slice(1));
+}
+
+function withUnsettled(walk: Walk, unsettled: readonly Unsettled[]): Walk {
+  const { unsettled: _, ...rest } = walk;
+  return unsettled.length === 0 ? rest : { ...rest, unsettled };
+}
+
+function without(facts: KnownFacts, left: readonly string[]): KnownFacts {
+  return Object.fromEntries(Object.entries(facts).filter(([fact]) => !left.includes(fact)));
+}
+
+function unique(facts: readonly string[]): readonly string[] {
+  return [...new Set(facts)];
+}
