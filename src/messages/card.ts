@@ -1,5 +1,6 @@
 import type { Severity, Verdict } from "../declaration/answer.ts";
 import type { Chart } from "../declaration/chart.ts";
+import type { UnitSystem } from "../units/quantity-kinds.ts";
 
 /**
  * The neutral card: what one message shows, before any platform. Every text is plain text in the reader's language,
@@ -77,7 +78,10 @@ export interface ButtonsBlock {
   readonly kind: "buttons";
   readonly buttons: readonly Button[];
 }
-/** Pressing a button is the same as typing `say`; `aim` says which walk and fact it was offered for. */
+/**
+ * Pressing a button is the same as typing `say`; `aim` says which walk or answer it was offered for, and which fact
+ * ("*" where it is about the whole).
+ */
 export interface Button {
   readonly label: string;
   readonly say: string;
@@ -108,10 +112,15 @@ export interface FormField {
   /** A sentence about what was wrong with the last thing typed here. */
   readonly problem?: string;
 }
-/** A picture as data, with the words that it needs and a text that says the same. */
+/**
+ * A picture as data, with the words that it needs and a text that says the same. `labels` holds the name of every
+ * series and mark by its id, and that of the x axis under "x".
+ */
 export interface ChartBlock {
   readonly kind: "chart";
   readonly chart: Chart;
+  /** The units that its numbers are drawn in; the chart itself holds base units. */
+  readonly units: UnitSystem;
   readonly title: string;
   readonly alt: string;
   readonly labels: Readonly<Record<string, string>>;

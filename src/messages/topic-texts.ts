@@ -54,6 +54,12 @@ export interface TopicTexts<T extends TopicShape> {
   readonly charts?: Columns<NonNullable<T["charts"]>>;
 }
 
+/**
+ * A sentence with its own data type erased. Written as a method so that each sentence may name just the fields it uses;
+ * the declarations that they are made from keep the names right.
+ */
+type Sentence = { say(data: Readonly<Record<string, string>>): string }["say"];
+
 /** The same with its own types erased. */
 export interface AnyTopicTexts {
   readonly title: string;
@@ -61,7 +67,7 @@ export interface AnyTopicTexts {
   readonly examples: readonly [string, ...string[]];
   readonly facts: Readonly<Record<string, FactTexts & { readonly options?: Readonly<Record<string, OptionTexts>> }>>;
   readonly results: Readonly<Record<string, string>>;
-  readonly findings: Readonly<Record<string, (data: never) => string>>;
+  readonly findings: Readonly<Record<string, Sentence>>;
   readonly tables?: Readonly<Record<string, TitledColumns>>;
   readonly charts?: Readonly<Record<string, TitledColumns>>;
 }
@@ -78,6 +84,6 @@ export interface CautionTexts<D extends Readonly<Record<string, DatumKind>>> {
   readonly show: string;
 }
 export interface AnyCautionTexts {
-  readonly ask: (data: never) => string;
+  readonly ask: Sentence;
   readonly show: string;
 }

@@ -64,6 +64,8 @@ export interface Exchange {
   readonly delivery: string;
   readonly card: Card;
   readonly at_ms: number;
+  /** What was said, for the log; left out where it is secret. */
+  readonly text?: string;
   /** A conversation whose walk was carried over to this one, with what is left of it there. */
   readonly carriedFrom?: OpenWalk;
 }

@@ -1,0 +1,173 @@
+import { isDeepStrictEqual } from "node:util";
+import { parseCommand } from "../conversation/commands.ts";
+import { converse } from "../conversation/converse.ts";
+import { finish } from "../conversation/finish.ts";
+import { EMPTY_STATE } from "../conversation/state.ts";
+import type { Run, Show, Turn } from "../conversation/turn.ts";
+import type { DeskParts, Inbound, Reply, ShowProgress } from "../desk.ts";
+import { buildCancelledCard, buildFaultCard } from "../messages/build-link-card.ts";
+import { buildProgressCard } from "../messages/build-progress-card.ts";
+import type { Card } from "../messages/card.ts";
+import { COMMON, type Reader, speakOf, voiceFor } from "../messages/voice.ts";
+import type { Fault } from "../ports/fault-log.ts";
+import type { Exchange, Person, WorkspaceStore } from "../ports/store.ts";
+import { normaliseText } from "../units/normalise-text.ts";
+import type { Turns } from "./in-turn.ts";
+import { linkDoors, recordLink } from "./link-doors.ts";
+import type { TryLimit } from "./try-limit.ts";
+
+/** The desk's parts with what it remembers between messages. */
+export interface DeskRoom extends DeskParts {
+  readonly turns: Turns;
+  readonly tries: TryLimit;
+}
+
+/** One message while it is served. */
+interface Service {
+  readonly room: DeskRoom;
+  readonly inbound: Inbound;
+  readonly show: ShowProgress;
+  readonly signal: AbortSignal;
+  readonly workspace: WorkspaceStore;
+  /** Ids as they are stored: a door's own ids mean nothing in another door, nor from another user. */
+  readonly delivery: string;
+  readonly conversation: string;
+}
+
+/** More than this is no message of a person [characters]. */
+const LONGEST_LOGGED = 2000;
+
+/** Serves one message: finds the person, waits for their turn, and answers. */
+export async function serve(room: DeskRoom, inbound: Inbound, show: ShowProgress, signal: AbortSignal): Promise<Reply> {
+  const { caller } = inbound;
+  try {
+    const workspace = await room.store.openWorkspace(caller);
+    const { id } = await workspace.findPerson(caller);
+    const delivery = JSON.stringify([caller.door, caller.user, inbound.delivery]);
+    const conversation = JSON.stringify([caller.door, inbound.conversation]);
+    const service = { room, inbound, show, signal, workspace, delivery, conversation };
+    return await room.turns.take(JSON.stringify([workspace.workspace, id]), () => answerOnce(service));
+  } catch (error) {
+    // Who reads is not known yet: the company's own language is the best guess.
+    return fail(room, inbound, room.books.company, { doing: "open", error });
+  }
+}
+
+async function answerOnce(service: Service): Promise<Reply> {
+  const { room, inbound, workspace, delivery } = service;
+  const given = await workspace.findDelivery(delivery);
+  if (given !== undefined) return { card: given, isRepeat: true };
+  // Read again: the message before this one may have changed the language or joined two doors.
+  const person = await workspace.findPerson(inbound.caller);
+  if (service.signal.aborted) return cancelled(person);
+  try {
+    const command = inbound.form ? undefined : parseCommand(normaliseText(inbound.text));
+    if (command?.kind === "link") return await answerLink(service, person, command.what);
+    const decided = await decide(service, person);
+    if (service.signal.aborted) return cancelled(person);
+    return await save(service, person, decided);
+  } catch (error) {
+    if (service.signal.aborted) return cancelled(person);
+    return fail(room, inbound, person, { doing: "answer", workspace: workspace.workspace, error });
+  }
+}
+
+async function decide(service: Service, person: Person): Promise<Show> {
+  const { room, signal } = service;
+  const decision = converse(await makeTurn(service, person));
+  if (decision.kind === "show") return decision;
+  const report = reportProgress(service, decision);
+  const answered = await room.runner.run(decision.topic, decision.facts, report, signal);
+  return finish(decision, answered, room.library);
+}
+
+async function makeTurn({ room, inbound, workspace, conversation }: Service, person: Person): Promise<Turn> {
+  const state = (await workspace.loadConversation(person.id, conversation)) ?? EMPTY_STATE;
+  // A walk elsewhere only matters while none is open here.
+  const elsewhere = state.walk ? undefined : await workspace.findOpenWalk(person.id, conversation);
+  return {
+    text: inbound.text,
+    state,
+    reader: { language: person.language, units: person.units },
+    newId: shortId(room),
+    company: room.books.company,
+    library: room.library,
+    ...(elsewhere !== undefined && { elsewhere }),
+    ...(inbound.aim !== undefined && { aim: inbound.aim }),
+    ...(inbound.form !== undefined && { form: inbound.form }),
+  };
+}
+
+function reportProgress({ room, inbound, show, workspace }: Service, run: Run): (done: number, total: number) => void {
+  const voice = speakOf(voiceFor(room.library, run.reader), run.topic);
+  return (done, total) => {
+    try {
+      show(buildProgressCard(voice, done, total));
+    } catch (error) {
+      // A door that cannot show progress must not cost the person the answer.
+      const { door } = inbound.caller;
+      room.faults.report({ id: shortId(room), doing: "progress", door, workspace: workspace.workspace, error });
+    }
+  };
+}
+
+async function save(service: Service, person: Person, decided: Show): Promise<Reply> {
+  const { room, inbound, workspace } = service;
+  const { card, state, carriedFrom } = decided;
+  const exchange: Exchange = {
+    ...recordOf(service),
+    person: { ...person, ...decided.reader },
+    state,
+    card,
+    text: inbound.text.slice(0, LONGEST_LOGGED),
+    ...(carriedFrom !== undefined && { carriedFrom }),
+  };
+  try {
+    await workspace.commit(exchange);
+    return { card, isRepeat: false };
+  } catch (error) {
+    const kept = await workspace.findDelivery(service.delivery).catch(() => undefined);
+    // The commit may have held although its confirmation was lost, or another process may have answered first.
+    if (kept !== undefined) return { card: kept, isRepeat: !isDeepStrictEqual(kept, card) };
+    return fail(room, inbound, person, { doing: "save", workspace: workspace.workspace, error });
+  }
+}
+
+async function answerLink(service: Service, person: Person, what: string): Promise<Reply> {
+  const { room, inbound, workspace } = service;
+  const now_ms = room.clock.now_ms();
+  const { newCode, tries } = room;
+  const linked = await linkDoors({ workspace, person, caller: inbound.caller, now_ms, what, newCode, tries });
+  try {
+    await recordLink(workspace, linked, recordOf(service));
+  } catch (error) {
+    // The code or the join itself is saved already; only the record of this message is missing.
+    report(room, inbound, { doing: "save", workspace: workspace.workspace, error });
+  }
+  return { card: linked.card, isRepeat: false };
+}
+
+function recordOf({ room, conversation, delivery }: Service): Pick<Exchange, "conversation" | "delivery" | "at_ms"> {
+  return { conversation, delivery, at_ms: room.clock.now_ms() };
+}
+
+function cancelled(reader: Reader): Reply {
+  return { card: buildCancelledCard(COMMON[reader.language]), isRepeat: false };
+}
+
+type Failure = Pick<Fault, "doing" | "error" | "workspace">;
+
+function fail(room: DeskRoom, inbound: Inbound, reader: Reader, failure: Failure): Reply {
+  const card: Card = buildFaultCard(COMMON[reader.language], report(room, inbound, failure));
+  return { card, isRepeat: false };
+}
+
+function report(room: DeskRoom, inbound: Inbound, failure: Failure): string {
+  const id = shortId(room);
+  room.faults.report({ id, door: inbound.caller.door, ...failure });
+  return id;
+}
+
+function shortId(room: DeskRoom): string {
+  return room.newId().slice(-8);
+}

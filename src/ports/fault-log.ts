@@ -1,0 +1,13 @@
+/** Something of ours that failed, with the short id that the person was given. */
+export interface Fault {
+  readonly id: string;
+  readonly doing: "open" | "answer" | "save" | "progress";
+  readonly door: string;
+  readonly workspace?: string;
+  readonly error: unknown;
+}
+
+/** Where faults of ours are written down, so that a reported id can be found. */
+export interface FaultLog {
+  report(fault: Fault): void;
+}

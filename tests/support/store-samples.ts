@@ -1,0 +1,50 @@
+import type { ConversationState, Walk } from "../../src/conversation/state.ts";
+import type { Card } from "../../src/messages/card.ts";
+import type { Caller, Exchange, Person } from "../../src/ports/store.ts";
+
+export const ANN: Caller = { door: "slack", organisation: "T-ONE", user: "U1", name: "Ann" };
+export const BEN: Caller = { ...ANN, user: "U2", name: "Ben" };
+/** The same user id in another organisation: somebody else altogether. */
+export const STRANGER: Caller = { ...ANN, organisation: "T-TWO", name: "Stranger" };
+
+export function card(title: string): Card {
+  return { title, blocks: [{ kind: "headline", text: title }], summary: title };
+}
+
+const walk = (id: string): Walk => ({
+  id,
+  topic: "expansion",
+  facts: { tank: { value: 302.8, from: "asked", typed: "80 gal" }, closed: { value: true, from: "assumed" } },
+  toAsk: ["cold"],
+  asked: ["tank"],
+});
+
+/** A state that has every part filled in, with an open walk when it gets an id. */
+export function stateWith(walkId?: string): ConversationState {
+  return {
+    ...(walkId !== undefined && { walk: { ...walk(walkId), unsettled: [UNKNOWN_WORD, AMBIGUOUS], revises: "r1" } }),
+    parked: [walk("parked")],
+    last: {
+      topic: "mix",
+      facts: { hot: { value: 57.2, from: "asked" } },
+      walk: "w0",
+      numbers: { mix_fraction_hot: { kind: "share", value: 0.62 } },
+    },
+    walksStarted: 3,
+    past: [
+      { walk: walk("before"), parked: [] },
+      { units: "us", language: "en" },
+    ],
+  };
+}
+const UNKNOWN_WORD = { kind: "unknown-word", word: "tnak", nearest: ["tank"], text: "expansion tnak 80" } as const;
+const AMBIGUOUS = { kind: "ambiguous", typed: "60", candidates: ["cold", "pressure"] } as const;
+
+let deliveries = 0;
+/** An exchange that differs from every other by its delivery and its time. */
+export function exchangeOf(person: Person, change: Partial<Exchange> = {}): Exchange {
+  deliveries += 1;
+  const delivery = change.delivery ?? `delivery ${deliveries}`;
+  const at_ms = 1_700_000_000_000 + deliveries;
+  return { person, conversation: "c1", state: stateWith(), card: card(delivery), at_ms, delivery, ...change };
+}

@@ -1,0 +1,91 @@
+import { converse } from "../../src/conversation/converse.ts";
+import { finish } from "../../src/conversation/finish.ts";
+import { type ConversationState, EMPTY_STATE } from "../../src/conversation/state.ts";
+import type { SentForm, Show } from "../../src/conversation/turn.ts";
+import { runTopic } from "../../src/declaration/run-topic.ts";
+import type { Library } from "../../src/library.ts";
+import type { Aim, Button, Card } from "../../src/messages/card.ts";
+import type { Reader } from "../../src/messages/voice.ts";
+import type { OpenWalk } from "../../src/ports/store.ts";
+import { fixtureBooks } from "./fixture-books.ts";
+import { fixtureLibrary } from "./fixture-library.ts";
+
+/** One person talking in one conversation, without a desk or a store. */
+export interface Talk {
+  state: ConversationState;
+  reader: Reader;
+  elsewhere?: OpenWalk;
+  /** What the last message carried over. */
+  carriedFrom?: OpenWalk | undefined;
+  say(text: string, aim?: Aim): Card;
+  press(button: Button): Card;
+  send(form: SentForm): Card;
+}
+
+const US_ENGLISH: Reader = { language: "en", units: "us" };
+
+export function startTalk(reader: Reader = US_ENGLISH, library: Library = fixtureLibrary): Talk {
+  let messages = 0;
+  const talk: Talk = {
+    state: EMPTY_STATE,
+    reader,
+    say: (text, aim) => take(text, aim, undefined),
+    press: ({ say, aim }) => take(say, aim, undefined),
+    send: (form) => take("", undefined, form),
+  };
+  function take(text: string, aim: Aim | undefined, form: SentForm | undefined): Card {
+    messages += 1;
+    const decision = converse({
+      text,
+      state: talk.state,
+      reader: talk.reader,
+      newId: `id${messages}`,
+      company: fixtureBooks.company,
+      library,
+      ...(talk.elsewhere && { elsewhere: talk.elsewhere }),
+      ...(aim && { aim }),
+      ...(form && { form }),
+    });
+    const shown = decision.kind === "show" ? decision : run(decision);
+    // A conversation is stored as JSON between messages.
+    talk.state = JSON.parse(JSON.stringify(shown.state));
+    talk.reader = shown.reader;
+    talk.carriedFrom = shown.carriedFrom;
+    return shown.card;
+  }
+  function run(decision: Exclude<ReturnType<typeof converse>, { kind: "show" }>): Show {
+    const topic = library.topics.get(decision.topic);
+    if (topic === undefined) throw new Error(`no topic ${decision.topic}`);
+    return finish(
+      decision,
+      runTopic(topic, decision.facts, fixtureBooks, library.cautions, () => {}),
+      library,
+    );
+  }
+  return talk;
+}
+
+/** The prompt of the question that a card asks. */
+export function promptOf(card: Card): string | undefined {
+  return card.blocks.find((block) => block.kind === "question")?.prompt;
+}
+
+/** Every plain, quiet or problem text of a card. */
+export function textsOf(card: Card): readonly string[] {
+  return card.blocks.flatMap((block) => (block.kind === "text" ? [block.text] : []));
+}
+
+export function headlineOf(card: Card): string | undefined {
+  return card.blocks.find((block) => block.kind === "headline")?.text;
+}
+
+export function buttonsOf(card: Card): readonly Button[] {
+  return card.blocks.flatMap((block) => (block.kind === "buttons" ? block.buttons : []));
+}
+
+/** The button with this label; a missing one is an error. */
+export function buttonOf(card: Card, label: string): Button {
+  const found = buttonsOf(card).find((button) => button.label === label);
+  if (found === undefined) throw new Error(`no button ${label}, only ${buttonsOf(card).map((one) => one.label)}`);
+  return found;
+}
