@@ -1,0 +1,25 @@
+import { type Kysely, type Migration, Migrator } from "kysely";
+import { addWorkspacesAndPeople } from "./migrations/0001-workspaces-and-people.ts";
+import { addConversations } from "./migrations/0002-conversations.ts";
+import { addExchangeLog } from "./migrations/0003-exchange-log.ts";
+
+/** Every change of the schema, in the order of its name. A migration that was ever released is never edited. */
+const MIGRATIONS: Readonly<Record<string, Migration>> = {
+  "0001-workspaces-and-people": { up: addWorkspacesAndPeople },
+  "0002-conversations": { up: addConversations },
+  "0003-exchange-log": { up: addExchangeLog },
+};
+
+/**
+ * Brings the schema up to date, one transaction a migration: cut off anywhere, the next start finds whole migrations
+ * only and goes on from there. Order is told by the numbers in the names, never by a clock that may have run backwards.
+ */
+export async function migrate<T>(db: Kysely<T>): Promise<void> {
+  const provider = { getMigrations: async () => MIGRATIONS };
+  const migrator = new Migrator({ db, provider, allowUnorderedMigrations: true });
+  for (;;) {
+    const { error, results } = await migrator.migrateUp();
+    if (error !== undefined) throw error;
+    if (results === undefined || results.length === 0) return;
+  }
+}

@@ -1,0 +1,103 @@
+import { randomUUID } from "node:crypto";
+import type { Kysely, Transaction } from "kysely";
+import type { Books } from "../../src/books/books.ts";
+import type { Caller, Door, Store } from "../../src/ports/store.ts";
+import { openDatabase } from "./open-database.ts";
+import { registerPeople } from "./register-people.ts";
+import { scopeTo } from "./scope.ts";
+import type { Tables } from "./tables.ts";
+import { createWorkspaceStore } from "./workspace-store.ts";
+
+/** The workspace of the company whose books are loaded. */
+export const OWN_WORKSPACE = "local";
+/** What the company's own doors, web and terminal, call its organisation. */
+const OWN_ORGANISATION = "local";
+
+export interface StoreSettings {
+  /** The database file. */
+  readonly path: string;
+  readonly books: Books;
+  /** Organisations of chat platforms that are this company; any other gets a workspace of its own. */
+  readonly ownOrganisations: readonly Organisation[];
+}
+interface Organisation {
+  readonly door: Door;
+  readonly organisation: string;
+}
+
+/** Opens the store and makes the people in the books known to it. */
+export async function openStore(settings: StoreSettings): Promise<Store> {
+  const db = await openDatabase(settings.path);
+  try {
+    return await createStore(db, settings);
+  } catch (error) {
+    await db.destroy();
+    throw error;
+  }
+}
+
+/** The store on a database that is already open. */
+export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettings, "path">): Promise<Store> {
+  const { books } = settings;
+  const own: readonly Organisation[] = [
+    { door: "web", organisation: OWN_ORGANISATION },
+    { door: "terminal", organisation: OWN_ORGANISATION },
+    ...settings.ownOrganisations,
+  ];
+  await db.transaction().execute(async (change) => {
+    await nameWorkspace(change, OWN_WORKSPACE, books.company.name);
+    await registerPeople(scopeTo(change, OWN_WORKSPACE), books.people, own);
+  });
+  const forgotten = new Map<string, number>();
+  const findWorkspace = (at: Organisation) => (isOneOf(own, at) ? OWN_WORKSPACE : findOrAddWorkspace(db, at));
+  return {
+    openWorkspace: async (caller: Caller) => {
+      const workspace = await findWorkspace(caller);
+      return createWorkspaceStore({
+        db,
+        workspace,
+        door: caller.door,
+        findWorkspace,
+        company: books.company,
+        forgotten,
+      });
+    },
+    close: () => db.destroy(),
+  };
+}
+
+async function findOrAddWorkspace(db: Kysely<Tables>, at: Organisation): Promise<string> {
+  const known = await workspaceOf(db, at);
+  if (known !== undefined) return known;
+  return await db.transaction().execute(async (change) => {
+    const addedMeanwhile = await workspaceOf(change, at);
+    if (addedMeanwhile !== undefined) return addedMeanwhile;
+    const workspace = randomUUID();
+    await nameWorkspace(change, workspace, `${at.door} ${at.organisation}`);
+    const { door, organisation } = at;
+    await change.insertInto("workspace_door").values({ door, organisation, workspace }).execute();
+    return workspace;
+  });
+}
+
+async function workspaceOf(db: Kysely<Tables>, { door, organisation }: Organisation): Promise<string | undefined> {
+  const row = await db
+    .selectFrom("workspace_door")
+    .select("workspace")
+    .where("door", "=", door)
+    .where("organisation", "=", organisation)
+    .executeTakeFirst();
+  return row?.workspace;
+}
+
+async function nameWorkspace(change: Transaction<Tables>, id: string, name: string): Promise<void> {
+  await change
+    .insertInto("workspace")
+    .values({ id, name })
+    .onConflict((conflict) => conflict.column("id").doUpdateSet({ name }))
+    .execute();
+}
+
+function isOneOf(organisations: readonly Organisation[], at: Organisation): boolean {
+  return organisations.some(({ door, organisation }) => door === at.door && organisation === at.organisation);
+}

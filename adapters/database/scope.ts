@@ -1,0 +1,42 @@
+import type { Insertable, Kysely, Transaction, Updateable } from "kysely";
+import type { Tables } from "./tables.ts";
+
+/** A row as the caller writes it: which workspace it belongs to is not theirs to say. */
+type Own<T extends keyof Tables> = Omit<Insertable<Tables[T]>, "workspace">;
+type Change<T extends keyof Tables> = Omit<Updateable<Tables[T]>, "workspace">;
+
+/** Every query of one workspace's rows; there is no other way to them, and none of these reaches another workspace. */
+export type Scope = ReturnType<typeof scopeTo>;
+
+/** The queries of one workspace. This is the one place that names the tables which belong to a workspace. */
+export function scopeTo(db: Kysely<Tables> | Transaction<Tables>, workspace: string) {
+  return {
+    workspace,
+    people: () => db.selectFrom("person").where("person.workspace", "=", workspace),
+    addPerson: (row: Own<"person">) => db.insertInto("person").values({ ...row, workspace }),
+    changePeople: (change: Change<"person">) =>
+      db
+        .updateTable("person")
+        .set({ ...change, workspace })
+        .where("workspace", "=", workspace),
+    personDoors: () => db.selectFrom("person_door").where("person_door.workspace", "=", workspace),
+    addPersonDoor: (row: Own<"person_door">) => db.insertInto("person_door").values({ ...row, workspace }),
+    conversations: () => db.selectFrom("conversation").where("conversation.workspace", "=", workspace),
+    addConversation: (row: Own<"conversation">) => db.insertInto("conversation").values({ ...row, workspace }),
+    deliveries: () => db.selectFrom("delivery").where("delivery.workspace", "=", workspace),
+    addDelivery: (row: Own<"delivery">) => db.insertInto("delivery").values({ ...row, workspace }),
+    linkCodes: () => db.selectFrom("link_code").where("link_code.workspace", "=", workspace),
+    addLinkCode: (row: Own<"link_code">) => db.insertInto("link_code").values({ ...row, workspace }),
+    changeLinkCodes: (change: Change<"link_code">) =>
+      db
+        .updateTable("link_code")
+        .set({ ...change, workspace })
+        .where("workspace", "=", workspace),
+    addExchange: (row: Own<"exchange">) => db.insertInto("exchange").values({ ...row, workspace }),
+    /** Forgets what nobody can ask for again: cards of deliveries and link codes from before this time. */
+    forgetBefore: async (before_ms: number): Promise<void> => {
+      await db.deleteFrom("delivery").where("workspace", "=", workspace).where("at_ms", "<", before_ms).execute();
+      await db.deleteFrom("link_code").where("workspace", "=", workspace).where("expires_ms", "<", before_ms).execute();
+    },
+  };
+}
