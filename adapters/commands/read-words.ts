@@ -1,0 +1,20 @@
+import { type ParseArgsConfig, parseArgs } from "node:util";
+
+/** What stands behind a command, or one sentence that says what to type instead. */
+export type WordsRead =
+  | { readonly ok: true; readonly first: string | undefined; readonly options: Readonly<Record<string, string>> }
+  | { readonly ok: false; readonly say: string };
+
+/** Reads the words behind a command: at most one plain word, and options that each have a value. */
+export function readWords(words: readonly string[], options: readonly string[], usage: string): WordsRead {
+  const known: ParseArgsConfig["options"] = Object.fromEntries(options.map((name) => [name, { type: "string" }]));
+  try {
+    const { values, positionals } = parseArgs({ args: [...words], allowPositionals: true, options: known });
+    if (positionals.length > 1) return { ok: false, say: `"${positionals[1]}" is one word too many. Type: ${usage}` };
+    const given = Object.entries(values).filter((entry): entry is [string, string] => typeof entry[1] === "string");
+    return { ok: true, first: positionals[0], options: Object.fromEntries(given) };
+  } catch (error) {
+    const why = error instanceof Error ? error.message.split("\n")[0] : String(error);
+    return { ok: false, say: `${why} Type: ${usage}` };
+  }
+}

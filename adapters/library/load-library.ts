@@ -1,0 +1,80 @@
+import { freezeDeep } from "../../src/boundary/freeze-deep.ts";
+import { readCaution, readCautionTexts, readTopic, readTopicTexts } from "../../src/boundary/library-files.ts";
+import type { AnyCaution } from "../../src/cautions/caution.ts";
+import type { Topic } from "../../src/declaration/topic.ts";
+import type { Library, LibraryTexts } from "../../src/library.ts";
+import { LANGUAGES, type Language } from "../../src/messages/language.ts";
+import { checkCaution, checkTopicTexts } from "./check-texts.ts";
+import { checkTopic } from "./check-topic.ts";
+import { Gathering } from "./gathering.ts";
+import { foldersIn } from "./read-folder.ts";
+
+const SOURCES = new URL("../../src", import.meta.url).pathname;
+
+/**
+ * Loads every topic and caution with its sentences: what stands in the folders is what there is, so adding one edits no
+ * list. Everything is checked and frozen; all faults are told at once.
+ * @param root the folder that holds `topics`, `cautions` and `messages`
+ */
+export async function loadLibrary(root: string = SOURCES): Promise<Library> {
+  const gathering = new Gathering(root);
+  const topics = await gatherTopics(gathering);
+  const cautions = await gatherCautions(gathering);
+  const [en, es] = await Promise.all(LANGUAGES.map((language) => gatherTexts(gathering, language, topics, cautions)));
+  gathering.throwFaults();
+  if (en === undefined || es === undefined) throw new Error("a language was not read");
+  return freezeDeep({ topics, cautions: [...cautions.values()], texts: { en, es } } satisfies Library);
+}
+
+/** Topics by their file's name, which is their id. */
+function gatherTopics(gathering: Gathering): Promise<ReadonlyMap<string, Topic>> {
+  return gathering.gather(["topics"], {
+    exportedAs: toCamelCase,
+    read: readTopic,
+    check: checkTopic,
+  });
+}
+
+/** Cautions by their file's name, whatever area they stand in. */
+async function gatherCautions(gathering: Gathering): Promise<ReadonlyMap<string, AnyCaution>> {
+  const all = new Map<string, AnyCaution>();
+  for (const area of await foldersIn(gathering.root, "cautions")) {
+    const check = (caution: AnyCaution, name: string) => [
+      ...checkCaution(caution, name),
+      ...(all.has(name) ? [`there is a caution ${name} in another area`] : []),
+    ];
+    const found = await gathering.gather(["cautions", area], { exportedAs: () => "caution", read: readCaution, check });
+    for (const [name, caution] of found) all.set(name, caution);
+  }
+  return all;
+}
+
+async function gatherTexts(
+  gathering: Gathering,
+  language: Language,
+  topics: ReadonlyMap<string, Topic>,
+  cautions: ReadonlyMap<string, AnyCaution>,
+): Promise<LibraryTexts> {
+  const ofTopics = await gathering.gather(["messages", language, "topics"], {
+    exportedAs: () => "texts",
+    read: readTopicTexts,
+    check: (texts, name) => {
+      const topic = topics.get(name);
+      if (topic) return checkTopicTexts(topic, texts);
+      return gathering.hasFailed(name) ? [] : [`there is no topic ${name}`];
+    },
+  });
+  gathering.requireAll(["messages", language, "topics"], [...topics.keys()], ofTopics);
+  const ofCautions = await gathering.gather(["messages", language, "cautions"], {
+    exportedAs: () => "texts",
+    read: readCautionTexts,
+    check: (_texts, name) => (cautions.has(name) || gathering.hasFailed(name) ? [] : [`there is no caution ${name}`]),
+  });
+  gathering.requireAll(["messages", language, "cautions"], [...cautions.keys()], ofCautions);
+  const byId = [...ofCautions].map(([name, texts]) => [cautions.get(name)?.id ?? name, texts] as const);
+  return { topics: ofTopics, cautions: new Map(byId) };
+}
+
+function toCamelCase(name: string): string {
+  return name.replace(/[-_]([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
+}

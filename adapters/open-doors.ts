@@ -1,0 +1,94 @@
+import { readFile } from "node:fs/promises";
+import { resolve } from "node:path";
+import type { Settings } from "../src/boundary/settings.ts";
+import type { TeamsDoorSettings } from "../src/boundary/settings-teams.ts";
+import type { DoorSettings } from "../src/boundary/settings-values.ts";
+import type { Language } from "../src/messages/language.ts";
+import type { Caller } from "../src/ports/store.ts";
+import type { House } from "./open-house.ts";
+
+/** A door that is open: where, and how it is shut. */
+interface OpenDoor {
+  readonly describe: string;
+  close(): Promise<void>;
+}
+/** A door and what became of it at the start. */
+export type DoorState =
+  | { readonly name: DoorName; readonly isOpen: true; readonly door: OpenDoor }
+  | { readonly name: DoorName; readonly isOpen: false; readonly because: readonly string[] };
+/** Questions to try, in each language. */
+type Examples = Readonly<Record<Language, readonly string[]>>;
+type DoorName = "web" | "slack" | "teams";
+
+/** The setting that names the port of each door. */
+const PORT_SETTINGS: Readonly<Record<DoorName, string>> = {
+  web: "OLDHAND_PORT",
+  slack: "SLACK_PORT",
+  teams: "TEAMS_PORT",
+};
+
+/**
+ * Opens every door that the settings allow; each is loaded only then. A door that does not open says why and keeps
+ * nobody else from opening.
+ */
+export async function openDoors(
+  house: House,
+  settings: Settings,
+  root: string,
+  examples: Examples,
+): Promise<readonly DoorState[]> {
+  return await Promise.all([
+    open("web", { kind: "ready", settings: settings.web }, (web) => openWeb(house, web, examples)),
+    open("slack", settings.slack, async (slack) => {
+      const { openSlackDoor } = await import("./slack/open-slack-door.ts");
+      return await openSlackDoor({ desk: house.desk, settings: slack, log: house.log });
+    }),
+    open("teams", settings.teams, (teams) => openTeams(house, teams, root)),
+  ]);
+}
+
+async function openWeb(house: House, settings: Settings["web"], examples: Examples): Promise<OpenDoor> {
+  const { openWebDoor } = await import("./web/open-web-door.ts");
+  const { desk, log, store, books } = house;
+  const languageOf = async (caller: Caller) => (await (await store.openWorkspace(caller)).findPerson(caller)).language;
+  const people = books.people.map(({ id, name, role }) => ({ user: id, name, role }));
+  return await openWebDoor({ desk, settings, people, log, languageOf, company: books.company, examples });
+}
+
+async function openTeams(house: House, settings: TeamsDoorSettings, root: string): Promise<OpenDoor> {
+  const { certificate, warnings: _, ownTenant: __, ...rest } = settings;
+  const { openTeamsDoor } = await import("./teams/open-teams-door.ts");
+  const read = certificate && {
+    thumbprint: certificate.thumbprint,
+    privateKey: await readFile(resolve(root, certificate.keyFile), "utf8"),
+  };
+  return await openTeamsDoor({ desk: house.desk, log: house.log, settings: { ...rest, certificate: read } });
+}
+
+async function open<S extends { readonly port: number }>(
+  name: DoorName,
+  settings: DoorSettings<S>,
+  openDoor: (settings: S) => Promise<OpenDoor>,
+): Promise<DoorState> {
+  if (settings.kind === "unset") return { name, isOpen: false, because: [settings.because] };
+  if (settings.kind === "faulty") return { name, isOpen: false, because: settings.because };
+  try {
+    return { name, isOpen: true, door: await openDoor(settings.settings) };
+  } catch (error) {
+    return { name, isOpen: false, because: [sayWhy(name, settings.settings.port, error)] };
+  }
+}
+
+/** One line that says what to do; a port that is taken is the usual reason. */
+function sayWhy(name: DoorName, port: number, error: unknown): string {
+  const codes = [error, error instanceof Error ? error.cause : undefined].map(codeOf);
+  const setting = PORT_SETTINGS[name];
+  if (codes.includes("EADDRINUSE"))
+    return `port ${port} is taken by another program; stop that one, or set ${setting} to a free port`;
+  if (codes.includes("EACCES")) return `port ${port} may not be opened by this user; set ${setting} to one above 1023`;
+  return error instanceof Error ? (error.message.split("\n")[0] ?? error.name) : String(error);
+}
+
+function codeOf(error: unknown): unknown {
+  return error instanceof Error && "code" in error ? error.code : undefined;
+}

@@ -1,0 +1,60 @@
+import { randomInt, randomUUID } from "node:crypto";
+import { join, resolve } from "node:path";
+import type { Books } from "../src/books/books.ts";
+import type { Settings } from "../src/boundary/settings.ts";
+import { createDesk, type Desk } from "../src/desk.ts";
+import type { Library } from "../src/library.ts";
+import type { Store } from "../src/ports/store.ts";
+import type { TopicRunner } from "../src/ports/topic-runner.ts";
+import { loadBooks } from "./books/load-books.ts";
+import { loadLibrary } from "./library/load-library.ts";
+import { createFaultLog } from "./log/fault-log.ts";
+import { type Log, openLog } from "./log/open-log.ts";
+import { createInlineRunner } from "./workers/inline-runner.ts";
+
+/** What answers a question that nobody need remember. */
+export interface Shelf {
+  readonly library: Library;
+  readonly books: Books;
+  readonly runner: TopicRunner;
+}
+/** Everything behind the doors. */
+export interface House extends Shelf {
+  readonly store: Store;
+  readonly desk: Desk;
+  readonly log: Log;
+}
+
+const DATABASE_FILE = "oldhand.sqlite";
+
+/** Loads what Oldhand knows and the company's books. Folders in the settings are told from `root`. */
+export async function openShelf(settings: Settings, root: string): Promise<Shelf> {
+  const [library, books] = await Promise.all([loadLibrary(), loadBooks(resolve(root, settings.companyFolder))]);
+  return { library, books, runner: createInlineRunner(library, books) };
+}
+
+/** Opens everything behind the doors. Whoever opened it closes the store when the doors are shut. */
+export async function openHouse(settings: Settings, root: string): Promise<House> {
+  const [shelf, { openStore }] = await Promise.all([openShelf(settings, root), import("./database/open-store.ts")]);
+  const log = openLog(settings.logLevel, process.stderr);
+  const { slack, teams } = settings;
+  const ownTeam = slack.kind === "ready" ? slack.settings.ownTeam : undefined;
+  const ownTenant = teams.kind === "ready" ? teams.settings.ownTenant : undefined;
+  const store = await openStore({
+    path: join(resolve(root, settings.dataFolder), DATABASE_FILE),
+    books: shelf.books,
+    ownOrganisations: [
+      ...(ownTeam === undefined ? [] : [{ door: "slack", organisation: ownTeam } as const]),
+      ...(ownTenant === undefined ? [] : [{ door: "teams", organisation: ownTenant } as const]),
+    ],
+  });
+  const desk = createDesk({
+    ...shelf,
+    store,
+    clock: { now_ms: Date.now },
+    newId: randomUUID,
+    newCode: () => String(randomInt(1_000_000)).padStart(6, "0"),
+    faults: createFaultLog(log),
+  });
+  return { ...shelf, store, desk, log };
+}

@@ -1,0 +1,51 @@
+import { randomUUID } from "node:crypto";
+import { userInfo } from "node:os";
+import type { Books } from "../src/books/books.ts";
+import type { Settings } from "../src/boundary/settings.ts";
+import type { Caller } from "../src/ports/store.ts";
+import { readWords } from "./commands/read-words.ts";
+import { openHouse } from "./open-house.ts";
+import { openTerminal } from "./terminal/open-terminal.ts";
+
+const USAGE = "npm run chat -- [--as marisol]";
+const USUAL_COLUMNS = 80;
+
+/** A conversation in the terminal, or through a pipe: one line in, one card out. */
+export async function runChat(settings: Settings, words: readonly string[], root: string): Promise<number> {
+  const read = readWords(words, ["as"], USAGE);
+  if (!read.ok) return complain(read.say);
+  const house = await openHouse(settings, root);
+  try {
+    const user = read.options["as"];
+    if (user !== undefined && !isKnown(house.books, user)) return complain(sayWhoIsThere(house.books, user));
+    await openTerminal(house.desk, {
+      input: process.stdin,
+      output: process.stdout,
+      columns: process.stdout.columns ?? USUAL_COLUMNS,
+      isInteractive: process.stdin.isTTY === true,
+      caller: callerOf(user ?? userInfo().username),
+      conversation: "terminal",
+      newId: randomUUID,
+    });
+    return 0;
+  } finally {
+    await house.store.close();
+  }
+}
+
+function callerOf(user: string): Caller {
+  return { door: "terminal", organisation: "local", user, name: user };
+}
+
+function isKnown(books: Books, user: string): boolean {
+  return books.people.some(({ id }) => id === user);
+}
+
+function sayWhoIsThere(books: Books, user: string): string {
+  return `Nobody in the books is called ${user}. Type one of: ${books.people.map(({ id }) => id).join(", ")}.`;
+}
+
+function complain(line: string): number {
+  process.stderr.write(`${line}\n`);
+  return 2;
+}

@@ -1,0 +1,71 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import type { Settings } from "../src/boundary/settings.ts";
+import { readWords } from "./commands/read-words.ts";
+import { openShelf } from "./open-house.ts";
+
+const SLACK_USAGE = "npm run --silent manifest -- slack --url https://oldhand.example.com";
+const TEAMS_USAGE =
+  "npm run --silent manifest -- teams --website https://www.example.com [--privacy https://...] [--terms https://...]";
+const USAGE = `${SLACK_USAGE}\n   or: ${TEAMS_USAGE}`;
+
+/** Prints what Slack or Teams wants to know of the app, on standard output. */
+export async function runManifest(settings: Settings, words: readonly string[], root: string): Promise<number> {
+  const read = readWords(words, ["url", "website", "privacy", "terms", "app-id"], USAGE);
+  if (!read.ok) return complain(read.say);
+  const { first, options } = read;
+  const bad = Object.entries(options).find(([name, value]) => name !== "app-id" && !isHttps(value));
+  if (bad) return complain(`--${bad[0]} is an https address, such as https://www.example.com, not "${bad[1]}".`);
+  if (first === "slack" && options["url"] !== undefined) return await printSlack(options["url"]);
+  if (first === "teams" && options["website"] !== undefined)
+    return await printTeams(settings, root, { ...options, website: options["website"] });
+  return complain(`Type: ${USAGE}`);
+}
+
+async function printSlack(url: string): Promise<number> {
+  const { printSlackManifest } = await import("./slack/manifest.ts");
+  process.stdout.write(`${printSlackManifest(url)}\n`);
+  return 0;
+}
+
+interface TeamsOptions extends Readonly<Record<string, string>> {
+  readonly website: string;
+}
+
+async function printTeams(settings: Settings, root: string, options: TeamsOptions): Promise<number> {
+  const appId = options["app-id"] ?? (settings.teams.kind === "ready" ? settings.teams.settings.appId : undefined);
+  if (appId === undefined) return complain("Set up the Teams door first (.env.example), or add --app-id.");
+  const [{ buildTeamsManifest }, { library, books }] = await Promise.all([
+    import("./teams/manifest.ts"),
+    openShelf(settings, root),
+  ]);
+  const topics = [...library.texts[books.company.language].topics];
+  const { website } = options;
+  const manifest = buildTeamsManifest({
+    appId,
+    version: await readVersion(root),
+    publisher: {
+      name: books.company.name,
+      websiteUrl: website,
+      privacyUrl: options["privacy"] ?? website,
+      termsOfUseUrl: options["terms"] ?? website,
+    },
+    commands: topics.map(([id, { summary }]) => ({ title: id, description: summary })),
+  });
+  process.stdout.write(`${JSON.stringify(manifest, null, 2)}\n`);
+  return 0;
+}
+
+async function readVersion(root: string): Promise<string> {
+  const { version }: { readonly version: string } = JSON.parse(await readFile(join(root, "package.json"), "utf8"));
+  return version;
+}
+
+function isHttps(address: string): boolean {
+  return URL.canParse(address) && new URL(address).protocol === "https:";
+}
+
+function complain(line: string): number {
+  process.stderr.write(`${line}\n`);
+  return 2;
+}

@@ -1,0 +1,90 @@
+import { z } from "zod";
+import type { BookPerson, Books, Company } from "../books/books.ts";
+import { LANGUAGES } from "../messages/language.ts";
+import { ROLES } from "../ports/store.ts";
+import { type BookRead, file, oneOf, read, say, words } from "./book-schema.ts";
+
+const invented = z.boolean({ error: say("write true when everything in this file is invented, else false") });
+const language = oneOf(LANGUAGES);
+const units = oneOf(["us", "si"]);
+const platformUser = words("the platform's own id of the person").exactOptional();
+const companyFile = file({
+  invented,
+  name: words("Ostrowick Pipe & Heat"),
+  town: words("Ostrowick"),
+  time_zone: z
+    .string({ error: say("write an IANA time zone, such as America/Chicago") })
+    .refine(isTimeZone, "is no IANA time zone; write one such as America/Chicago"),
+  language,
+  units,
+});
+
+const peopleFile = file({
+  invented,
+  people: z
+    .array(
+      file({
+        id: z
+          .string({ error: say("write a short name to sign in with, such as marisol") })
+          .regex(/^[a-z][a-z0-9-]{0,39}$/, "use small letters, digits and hyphens, starting with a letter"),
+        name: words("Marisol Vantreaux"),
+        role: oneOf(ROLES),
+        language,
+        units,
+        slack: platformUser,
+        teams: platformUser,
+      }),
+      { error: say("write a list of people, each starting with a dash") },
+    )
+    .min(1, "name at least one person")
+    .superRefine((people, context) => {
+      for (const field of ["id", "slack", "teams"] as const) refuseTwice(people, field, context);
+    }),
+});
+
+/** Reads what stands in company.yaml. */
+export function readCompany(contents: unknown): BookRead<Company> {
+  return read(companyFile, contents, ({ invented: isInvented, time_zone: timeZone, ...rest }) => ({
+    ...rest,
+    isInvented,
+    timeZone,
+  }));
+}
+
+/** Reads what stands in people.yaml. */
+export function readPeople(contents: unknown): BookRead<{ isInvented: boolean; people: Books["people"] }> {
+  return read(peopleFile, contents, ({ invented: isInvented, people }) => ({
+    isInvented,
+    people: people.map(shapePerson),
+  }));
+}
+
+function shapePerson({ slack, teams, ...rest }: Person): BookPerson {
+  return {
+    ...rest,
+    ...(slack !== undefined && { slackUser: slack }),
+    ...(teams !== undefined && { teamsUser: teams }),
+  };
+}
+
+type Person = z.infer<typeof peopleFile>["people"][number];
+
+function refuseTwice(people: readonly Person[], field: "id" | "slack" | "teams", context: z.RefinementCtx): void {
+  const seen = new Set<string>();
+  for (const [index, person] of people.entries()) {
+    const value = person[field];
+    if (value === undefined) continue;
+    if (seen.has(value))
+      context.addIssue({ code: "custom", path: [index, field], message: `${value} is taken by somebody above` });
+    seen.add(value);
+  }
+}
+
+function isTimeZone(name: string): boolean {
+  try {
+    new Intl.DateTimeFormat("en", { timeZone: name });
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,55 @@
+import { z } from "zod";
+import type { ConversationState } from "../conversation/state.ts";
+import { LANGUAGES } from "../messages/language.ts";
+import { quantityKind } from "./quantity-kind.ts";
+import { parseStored, type Stored } from "./stored-json.ts";
+
+const text = z.string();
+const facts = z.record(
+  text,
+  z.strictObject({
+    value: z.union([z.number(), text, z.boolean()]),
+    from: z.enum(["asked", "assumed", "job", "catalogue"]),
+    typed: text.exactOptional(),
+  }),
+);
+const unsettled = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("unknown-word"), word: text, nearest: z.array(text), text }),
+  z.strictObject({ kind: z.literal("ambiguous"), typed: text, candidates: z.array(text) }),
+]);
+const walk = z.strictObject({
+  id: text,
+  topic: text,
+  facts,
+  toAsk: z.array(text),
+  asked: z.array(text),
+  unsettled: z.array(unsettled).exactOptional(),
+  revises: text.exactOptional(),
+});
+const lastAnswer = z.strictObject({
+  topic: text,
+  facts,
+  walk: text.exactOptional(),
+  numbers: z.record(text, z.strictObject({ kind: quantityKind, value: z.number() })).exactOptional(),
+});
+const pastState = z.strictObject({
+  walk: walk.exactOptional(),
+  parked: z.array(walk).exactOptional(),
+  last: lastAnswer.exactOptional(),
+  units: z.enum(["us", "si"]).exactOptional(),
+  language: z.enum(LANGUAGES).exactOptional(),
+});
+
+/** What a conversation remembers, as it is stored. */
+export const conversationState = z.strictObject({
+  walk: walk.exactOptional(),
+  parked: z.array(walk).exactOptional(),
+  last: lastAnswer.exactOptional(),
+  walksStarted: z.number().int().min(0),
+  past: z.array(pastState),
+});
+
+/** Reads back what was stored of a conversation. */
+export function parseConversation(json: string): Stored<ConversationState> {
+  return parseStored(conversationState, json);
+}
