@@ -1,0 +1,113 @@
+import { once } from "node:events";
+import type { Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { setTimeout as wait } from "node:timers/promises";
+import type { ServiceClientCredentialsFactory } from "botframework-connector";
+import express, { type ErrorRequestHandler, type Express } from "express";
+import type { Desk } from "../../src/desk.ts";
+import { BotbuilderGateway } from "./botbuilder-gateway.ts";
+import type { DoorLog, Pause } from "./port.ts";
+import { createService } from "./serve-event.ts";
+import { checkSettings, type TeamsSettings } from "./settings.ts";
+
+/** The path that bots are registered with by convention. */
+const MESSAGES_PATH = "/api/messages";
+/** Largest request that is read: more than the largest message of Teams. Our own choice. */
+const MOST_REQUEST_BYTES = "256kb";
+/** Time for the last answers to leave when the door closes. Our own choice. */
+const LAST_ANSWERS_ms = 1_000;
+
+export interface TeamsDoorParts {
+  readonly desk: Desk;
+  readonly settings: TeamsSettings;
+  readonly log: DoorLog;
+  /** Stands in for the credentials that need the platform's sign-in service. */
+  readonly credentials?: ServiceClientCredentialsFactory;
+  /** Stands in for the platform's document that names its signing keys. */
+  readonly openIdMetadataUrl?: string;
+  readonly pause?: Pause;
+  readonly random?: () => number;
+}
+
+export interface TeamsDoor {
+  /** One line: where the door is. */
+  readonly describe: string;
+  /** Where the platform must send, through whatever makes this address public. */
+  readonly url: string;
+  close(): Promise<void>;
+}
+
+/**
+ * Opens the Teams door.
+ * @returns when it listens; fails with clear sentences when the settings would leave it open to strangers
+ */
+export async function openTeamsDoor(parts: TeamsDoorParts): Promise<TeamsDoor> {
+  const { desk, log, pause = waitFor, random = Math.random } = parts;
+  const settings = checkSettings(parts.settings);
+  const patience = { pause, random, now_ms: Date.now };
+  const serve = createService({ desk, log, pause });
+  const { credentials, openIdMetadataUrl } = parts;
+  const gateway = new BotbuilderGateway({ settings, serve, log, patience, pause, credentials, openIdMetadataUrl });
+  const server: Server = hostGateway(gateway, () => server.listening).listen(settings.port, settings.host);
+  try {
+    await once(server, "listening");
+  } catch (error) {
+    await gateway.close();
+    throw error;
+  }
+  const url = `http://${settings.host}:${portOf(server.address())}${MESSAGES_PATH}`;
+  return {
+    describe: `Teams: open at ${url}`,
+    url,
+    close: async () => {
+      const closed = once(server, "close");
+      const answered = new AbortController();
+      server.close();
+      await gateway.close();
+      await Promise.race([closed, pause(LAST_ANSWERS_ms, answered.signal)]);
+      answered.abort();
+      server.closeAllConnections();
+      await closed;
+    },
+  };
+}
+
+function hostGateway(gateway: BotbuilderGateway, isListening: () => boolean): Express {
+  const app = express();
+  app.disable("x-powered-by");
+  app.disable("etag");
+  app.post(MESSAGES_PATH, express.json({ limit: MOST_REQUEST_BYTES }), async (request, response) => {
+    const { status, body } = await gateway.receive(request.headers.authorization ?? "", request.body);
+    response.status(status);
+    // A connection that is kept alive would keep a closing door open.
+    if (!isListening()) response.set("connection", "close");
+    if (body === undefined) response.end();
+    else response.json(body);
+  });
+  app.all(MESSAGES_PATH, (_, response) => {
+    response.status(405).end();
+  });
+  app.use((_, response) => {
+    response.status(404).end();
+  });
+  app.use(refuseSilently);
+  return app;
+}
+
+/** What could not be read is refused with its status and nothing else. */
+const refuseSilently: ErrorRequestHandler = (error, _request, response, _next) => {
+  const status: unknown = error instanceof Error && "status" in error ? error.status : undefined;
+  response.status(typeof status === "number" ? status : 500).end();
+};
+
+function portOf(address: AddressInfo | string | null): number {
+  return typeof address === "object" && address !== null ? address.port : 0;
+}
+
+async function waitFor(ms: number, signal: AbortSignal): Promise<void> {
+  try {
+    await wait(ms, undefined, { signal });
+  } catch {
+    // Cut short, which is what the signal asks for.
+  }
+}

@@ -1,0 +1,48 @@
+import type { Inbound } from "../../src/desk.ts";
+import type { Language } from "../../src/messages/language.ts";
+import type { AdaptiveCard } from "./adaptive-card.ts";
+import type { Asker, Pressed } from "./submit-data.ts";
+
+/** One message as Teams shows it. */
+export interface TeamsMessage {
+  readonly card: AdaptiveCard;
+  /** The line of the notification. */
+  readonly summary: string;
+}
+
+/** What somebody said or pressed in Teams, whatever library brought it. */
+export interface TeamsEvent {
+  readonly inbound: Inbound;
+  /** The language of the person's Teams. */
+  readonly language: Language;
+  readonly asker: Asker;
+  readonly isGroup: boolean;
+  /** Set when a button or a form of a card was used. */
+  readonly pressed?: Pressed;
+  /** The message that carries the card that was used. */
+  readonly pressedOn?: string;
+}
+
+/**
+ * The way back into one conversation; it stays open after the turn that brought the event. What is being sent is sent
+ * to its end; the signal ends the patience with a busy platform.
+ */
+export interface TeamsLine {
+  /** @returns the id of the message, for updates */
+  send(message: TeamsMessage, signal: AbortSignal): Promise<string>;
+  update(id: string, message: TeamsMessage, signal: AbortSignal): Promise<void>;
+  showTyping(): Promise<void>;
+}
+
+/** Serves one event and settles when everything is sent. */
+export type ServeEvent = (event: TeamsEvent, line: TeamsLine, signal: AbortSignal) => Promise<void>;
+
+/** Waits, and comes back early when the signal is aborted; it never fails. */
+export type Pause = (ms: number, signal: AbortSignal) => Promise<void>;
+
+/** The part of a logger that the door uses; messages of people never go in. */
+export interface DoorLog {
+  info(data: object, text: string): void;
+  warn(data: object, text: string): void;
+  error(data: object, text: string): void;
+}
