@@ -1,0 +1,86 @@
+import type { Server } from "node:http";
+import { createAdaptorServer } from "@hono/node-server";
+import type { Desk } from "../../src/desk.ts";
+import type { PageOptions } from "./page.ts";
+import { RunningDeliveries } from "./running-deliveries.ts";
+import { buildWebApp, type WebLog } from "./web-app.ts";
+import type { FindLanguage, WebPerson } from "./web-people.ts";
+
+export interface WebDoorOptions {
+  readonly desk: Desk;
+  /** `host` is a loopback address; port 0 takes any free one. */
+  readonly settings: { readonly host: string; readonly port: number };
+  readonly people: readonly WebPerson[];
+  readonly log: WebLog;
+  readonly languageOf?: FindLanguage;
+  readonly company?: PageOptions["company"];
+  readonly examples?: PageOptions["examples"];
+}
+export interface WebDoor {
+  /** One line that says where the chat is. */
+  readonly describe: string;
+  readonly url: string;
+  close(): Promise<void>;
+}
+
+const LOOPBACK: Readonly<Record<string, string>> = { localhost: "127.0.0.1", "127.0.0.1": "127.0.0.1", "::1": "::1" };
+/** A browser gives up on a silent connection after three of these. */
+const HEARTBEAT_ms = 5000;
+/** How long work goes on for a browser that lost its connection. */
+const GRACE_ms = 60_000;
+const EXAMPLES: readonly string[] = [
+  "expansion 80 gal tank, 50F cold 140F hot 60 psi",
+  "mix 135 to 120 with 50 in",
+  "circuit 4500W at 208V 60 ft",
+];
+
+/** Opens the local web chat on a loopback address. Refuses any other address, and a port that is taken. */
+export async function openWebDoor(options: WebDoorOptions): Promise<WebDoor> {
+  const { host, port } = options.settings;
+  const bound = LOOPBACK[host];
+  if (bound === undefined)
+    throw new Error(`The web chat opens only on this machine: set its host to 127.0.0.1 or ::1, not "${host}".`);
+  const running = new RunningDeliveries(GRACE_ms);
+  let hosts: readonly string[] = [];
+  const app = buildWebApp({
+    company: { name: "", isInvented: false },
+    examples: { en: EXAMPLES, es: EXAMPLES },
+    languageOf: async () => "en",
+    ...options,
+    running,
+    hosts: () => hosts,
+    heartbeat_ms: HEARTBEAT_ms,
+  });
+  const server = createAdaptorServer({ fetch: app.fetch, overrideGlobalObjects: false }) as Server;
+  const taken = await listen(server, bound, port);
+  hosts = namesFor(bound, taken);
+  const url = `http://${hosts[0]}/`;
+  return { describe: `Web: open at ${url}`, url, close: () => close(server, running) };
+}
+
+function listen(server: Server, host: string, port: number): Promise<number> {
+  return new Promise((resolve, reject) => {
+    server.once("error", (error: NodeJS.ErrnoException) => {
+      const isTaken = error.code === "EADDRINUSE";
+      const advice = `Port ${port} is taken. Close the program that uses it, or set another port for the web chat.`;
+      reject(isTaken ? new Error(advice, { cause: error }) : error);
+    });
+    server.listen(port, host, () => {
+      const address = server.address();
+      resolve(typeof address === "object" && address ? address.port : port);
+    });
+  });
+}
+
+/** The names a browser may use for this address; a browser leaves port 80 out. */
+function namesFor(bound: string, port: number): readonly string[] {
+  const names = bound === "::1" ? ["[::1]", "localhost"] : ["127.0.0.1", "localhost"];
+  return names.flatMap((name) => (port === 80 ? [name, `${name}:80`] : [`${name}:${port}`]));
+}
+
+async function close(server: Server, running: RunningDeliveries): Promise<void> {
+  const closed = new Promise<void>((resolve) => server.close(() => resolve()));
+  await running.close();
+  server.closeAllConnections();
+  await closed;
+}

@@ -1,0 +1,86 @@
+import type { Block, ButtonsBlock, Card, CautionBlock, ProgressBlock, TextBlock } from "../../src/messages/card.ts";
+import type { Language } from "../../src/messages/language.ts";
+import { html, type SafeHtml } from "./html.ts";
+import { type Place, placeBlock, placeCard } from "./place.ts";
+import { renderButtons, renderQuestion } from "./render-buttons.ts";
+import { renderForm } from "./render-form.ts";
+import { renderChart, renderRows, renderTable } from "./render-tables.ts";
+import { severitySign, verdictSign } from "./signs.ts";
+
+export interface HtmlOptions {
+  /** Letters, digits, `-` and `_`, different for every card of a page. */
+  readonly id: string;
+  readonly language: Language;
+}
+
+/** A card as one article of a page: headings, lists, tables and real buttons, every text escaped. */
+export function renderHtml(card: Card, { id, language }: HtmlOptions): string {
+  const place = placeCard(id, language);
+  const verdict = card.verdict;
+  return html`<article class="card" lang="${language}" aria-labelledby="${id}-title">
+<header class="card-head">
+<h2 class="card-title" id="${id}-title" dir="auto">${card.title}</h2>
+${verdict ? html`<p class="verdict verdict-${verdict.kind}">${verdictSign(verdict.kind)}<span dir="auto">${verdict.word}</span></p>` : undefined}
+</header>
+${renderBlocks(card.blocks, place)}
+</article>`.toString();
+}
+
+function renderBlocks(blocks: readonly Block[], card: Place): readonly SafeHtml[] {
+  return blocks.flatMap((block, index) => {
+    const before = blocks[index - 1];
+    if (block.kind === "buttons" && before?.kind === "question") return [];
+    return [renderBlock(block, answersOf(blocks[index + 1]), placeBlock(card, index))];
+  });
+}
+
+/** The buttons that follow a question are its answers and stand in its group. */
+function answersOf(next: Block | undefined): ButtonsBlock | undefined {
+  return next?.kind === "buttons" ? next : undefined;
+}
+
+function renderBlock(block: Block, answers: ButtonsBlock | undefined, place: Place): SafeHtml {
+  switch (block.kind) {
+    case "headline":
+      return html`<p class="headline" dir="auto">${block.text}</p>`;
+    case "text":
+      return renderText(block);
+    case "rows":
+      return renderRows(block);
+    case "table":
+      return renderTable(block, place);
+    case "caution":
+      return renderCaution(block, place);
+    case "question":
+      return renderQuestion(block, answers, place);
+    case "buttons":
+      return renderButtons(block, place);
+    case "form":
+      return renderForm(block, place);
+    case "chart":
+      return renderChart(block, place);
+    case "progress":
+      return renderProgress(block, place);
+  }
+}
+
+function renderText({ tone, text }: TextBlock): SafeHtml {
+  if (tone === "heading") return html`<h3 class="block-heading" dir="auto">${text}</h3>`;
+  return html`<p class="text text-${tone}" dir="auto">${text}</p>`;
+}
+
+function renderCaution(block: CautionBlock, { id, texts }: Place): SafeHtml {
+  return html`<section class="caution caution-${block.severity}" role="note" aria-labelledby="${id}-word">
+<h3 class="caution-word" id="${id}-word">${severitySign(block.severity)}<span dir="auto">${block.word}</span></h3>
+<p class="caution-text" dir="auto">${block.text}</p>
+${block.show === undefined ? undefined : html`<p class="caution-show"><b>${texts.show}</b> <bdi>${block.show}</bdi></p>`}
+<p class="caution-cites">${texts.cites} <cite dir="auto">${block.cites}</cite></p>
+</section>`;
+}
+
+function renderProgress(block: ProgressBlock, { id }: Place): SafeHtml {
+  return html`<div class="progress">
+<label for="${id}-bar" dir="auto">${block.text}</label>
+<progress id="${id}-bar" value="${block.done}" max="${block.total}"></progress>
+</div>`;
+}

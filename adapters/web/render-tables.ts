@@ -1,0 +1,57 @@
+import type { ChartBlock, Row, RowsBlock, TableBlock } from "../../src/messages/card.ts";
+import { html, type SafeHtml } from "./html.ts";
+import type { Place } from "./place.ts";
+
+/** A longer table stands folded, so that a thumb need not travel past it. */
+const MOST_OPEN_ROWS = 20;
+
+/** Label and value pairs. */
+export function renderRows(block: RowsBlock): SafeHtml {
+  const list = html`<dl class="rows">${block.rows.map(renderRow)}</dl>`;
+  if (block.heading === undefined) return list;
+  return html`<div class="rows-section">
+<h3 class="block-heading" dir="auto">${block.heading}</h3>
+${list}
+</div>`;
+}
+
+function renderRow({ label, value, note }: Row): SafeHtml {
+  const remark = note === undefined ? undefined : html`<dd class="note" dir="auto">${note}</dd>`;
+  return html`<div class="row"><dt dir="auto">${label}</dt><dd class="value" dir="auto">${value}</dd>${remark}</div>`;
+}
+
+/** A table that can be scrolled sideways by touch and by keyboard when it is wider than the screen. */
+export function renderTable(block: TableBlock, { id, texts }: Place): SafeHtml {
+  if (block.rows.length <= MOST_OPEN_ROWS) return renderGrid(block, id);
+  return html`<details class="fold" aria-labelledby="${id}-fold">
+<summary id="${id}-fold"><span dir="auto">${block.caption}</span> <span class="note">(${texts.rowCount(block.rows.length)})</span></summary>
+${renderGrid(block, id)}
+</details>`;
+}
+
+function renderGrid({ caption, columns, rows }: TableBlock, id: string): SafeHtml {
+  const head = columns.map((column) => html`<th scope="col" dir="auto">${column}</th>`);
+  const body = rows.map(([first, ...rest]) => {
+    const cells = rest.map((cell) => html`<td dir="auto">${cell}</td>`);
+    return html`<tr><th scope="row" dir="auto">${first ?? ""}</th>${cells}</tr>`;
+  });
+  return html`<div class="table-frame" role="region" tabindex="0" aria-labelledby="${id}-caption">
+<table>
+<caption id="${id}-caption" dir="auto">${caption}</caption>
+<thead><tr>${head}</tr></thead>
+<tbody>${body}</tbody>
+</table>
+</div>`;
+}
+
+/** What a picture shows, in words and in numbers. */
+export function renderChart(block: ChartBlock, { id, texts }: Place): SafeHtml {
+  return html`<figure class="chart" aria-labelledby="${id}-title">
+<figcaption class="block-heading" id="${id}-title" dir="auto">${block.title}</figcaption>
+<p class="chart-alt" dir="auto">${block.alt}</p>
+<details class="fold" aria-labelledby="${id}-fold">
+<summary id="${id}-fold">${texts.numbers}</summary>
+${renderGrid(block.table, id)}
+</details>
+</figure>`;
+}

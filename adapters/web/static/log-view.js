@@ -1,0 +1,140 @@
+import { find, partOf } from "./find.js";
+import { fillForms } from "./forms.js";
+import { currentLanguage, word } from "./words.js";
+
+/**
+ * Shows the log: one entry for each message, in order.
+ * @typedef {import("./log-store.js").Entry} Entry
+ * @typedef {import("./sender.js").CardLine} CardLine
+ */
+
+const log = find("log", HTMLOListElement);
+const template = find("entry", HTMLTemplateElement);
+const announcer = find("announcer", HTMLElement);
+
+/** Says something to people who listen to the page. @param {string} text */
+export function announce(text) {
+  announcer.textContent = text;
+}
+
+/** Brings the shown log in line with the entries that are kept. @param {Entry[]} entries */
+export function showAll(entries) {
+  const kept = new Set(entries.map((entry) => elementId(entry)));
+  for (const shown of [...log.children]) if (!kept.has(shown.id)) shown.remove();
+  for (const entry of entries) show(entry);
+  document.body.classList.toggle("is-empty", entries.length === 0);
+}
+
+/** Shows one entry as it is now. @param {Entry} entry */
+export function show(entry) {
+  const element = elementOf(entry);
+  element.dataset["state"] = entry.state;
+  showState(element, entry);
+  if (entry.answer && showAnswer(element, entry.answer.html)) fillForms(element, entry.typed ?? []);
+}
+
+/**
+ * It is on its way, or the desk has it.
+ * @param {Entry} entry
+ * @param {"sending" | "working"} state
+ */
+export function showUnderWay(entry, state) {
+  const element = elementOf(entry);
+  element.dataset["state"] = state;
+  setState(element, { word: state });
+}
+
+/** @param {Entry} entry @param {CardLine} line */
+export function showProgress(entry, line) {
+  const element = elementOf(entry);
+  showAnswer(element, line.html);
+}
+
+/**
+ * Scrolls so that the start of the entry is in sight and as much of its answer as fits.
+ * @param {Entry} entry
+ */
+export function bringIntoView(entry) {
+  const element = elementOf(entry);
+  if (element === log.lastElementChild) element.scrollIntoView({ block: "start" });
+}
+
+/** The first field of the entry's answer that was not understood. @param {Entry} entry */
+export function firstProblem(entry) {
+  const wrong = elementOf(entry).querySelector("[aria-invalid=true]");
+  const field = wrong instanceof HTMLFieldSetElement ? wrong.querySelector("input") : wrong;
+  return field instanceof HTMLElement ? field : undefined;
+}
+
+/** @param {Entry} entry */
+const elementId = (entry) => `entry-${entry.id}`;
+
+/** @param {Entry} entry @returns {HTMLElement} */
+function elementOf(entry) {
+  const found = document.getElementById(elementId(entry));
+  if (found) return found;
+  log.append(template.content.cloneNode(true));
+  const made = log.lastElementChild;
+  if (!(made instanceof HTMLElement)) throw new Error("the template holds no entry");
+  made.id = elementId(entry);
+  partOf(made, "name", HTMLElement).textContent = entry.name;
+  const time = partOf(made, "time", HTMLTimeElement);
+  time.dateTime = new Date(entry.at_ms).toISOString();
+  time.textContent = new Intl.DateTimeFormat(currentLanguage(), { hour: "numeric", minute: "2-digit" }).format(
+    entry.at_ms,
+  );
+  partOf(made, "said", HTMLElement).textContent = entry.said;
+  document.body.classList.remove("is-empty");
+  return made;
+}
+
+/** @param {HTMLElement} element @param {Entry} entry */
+function showState(element, entry) {
+  const { state, problem, tries } = entry;
+  if (state === "answered") return setState(element, {});
+  if (state === "failed") return setState(element, { text: problem, word: "failed", act: "sendAgain" });
+  // What a button or a form sent cannot be put back into the box.
+  const act = entry.form || entry.aim ? "sendAgain" : "change";
+  if (state === "refused") return setState(element, { text: problem, word: "refused", act });
+  if (tries === 0) return setState(element, { word: "queued" });
+  element.dataset["state"] = "no-signal";
+  return setState(element, { word: "waiting", act: "sendNow" });
+}
+
+/**
+ * The line under a message that has no answer yet. Words of the page follow its language; a text from the desk stays.
+ * @param {HTMLElement} element
+ * @param {{ text?: string | undefined, word?: string, act?: string }} what
+ */
+function setState(element, { text, word: name, act }) {
+  partOf(element, "state", HTMLElement).hidden = name === undefined;
+  setWord(partOf(element, "word", HTMLElement), text ? undefined : name, text);
+  const button = partOf(element, "act", HTMLButtonElement);
+  button.hidden = act === undefined;
+  button.dataset["act"] = act ?? "";
+  setWord(button, act);
+}
+
+/** @param {HTMLElement} element @param {string | undefined} name @param {string} [text] */
+function setWord(element, name, text = "") {
+  if (name === undefined) delete element.dataset["word"];
+  else element.dataset["word"] = name;
+  element.textContent = name === undefined ? text : word(name);
+}
+
+/** What each answer shows, so that an unchanged card is left alone with what is typed and unfolded in it. */
+const shownHtml = new WeakMap();
+
+/**
+ * The card comes escaped from our own server.
+ * @param {HTMLElement} element
+ * @param {string} html
+ * @returns {boolean} true when it changed
+ */
+function showAnswer(element, html) {
+  const answer = partOf(element, "answer", HTMLElement);
+  if (shownHtml.get(answer) === html) return false;
+  shownHtml.set(answer, html);
+  answer.innerHTML = html;
+  return true;
+}

@@ -1,0 +1,122 @@
+import { randomBytes } from "node:crypto";
+import { serveStatic } from "@hono/node-server/serve-static";
+import { type Context, Hono } from "hono";
+import { bodyLimit } from "hono/body-limit";
+import {
+  MOST_TEXT_CHARACTERS,
+  type ReadWebMessage,
+  readWebMessage,
+  type WebMessage,
+} from "../../src/boundary/web-message.ts";
+import type { Desk, Inbound } from "../../src/desk.ts";
+import type { Language } from "../../src/messages/language.ts";
+import { type AnswerLine, streamAnswer } from "./answer-stream.ts";
+import { DOOR_TEXTS } from "./door-texts.ts";
+import { guardRequests, sendSecureHeaders } from "./guard-requests.ts";
+import { type PageOptions, renderPage } from "./page.ts";
+import type { RunningDeliveries } from "./running-deliveries.ts";
+import { callerOf, type FindLanguage, type WebPerson } from "./web-people.ts";
+
+/** Where faults are written; never what a person typed. */
+export interface WebLog {
+  error(data: object, message: string): void;
+}
+
+export interface WebAppOptions {
+  readonly desk: Desk;
+  readonly people: readonly WebPerson[];
+  readonly company: PageOptions["company"];
+  readonly examples: PageOptions["examples"];
+  readonly languageOf: FindLanguage;
+  readonly log: WebLog;
+  readonly running: RunningDeliveries;
+  /** The names under which this server may be asked for, the usual one first. */
+  readonly hosts: () => readonly string[];
+  /** A line is sent at least this often while work goes on. */
+  readonly heartbeat_ms: number;
+}
+
+/** Largest body of a message [bytes]; a form of a hundred full fields fits. */
+const MOST_BODY_BYTES = 256 * 1024;
+const STATIC_FOLDER = new URL("./static", import.meta.url).pathname;
+
+/** The web chat without its network: the page, its files, and one address that messages are sent to. */
+export function buildWebApp(options: WebAppOptions): Hono {
+  const app = new Hono();
+  app.use(sendSecureHeaders);
+  app.use(guardRequests(options.hosts));
+  app.use(async (c, next) => {
+    await next();
+    c.header("Cache-Control", "no-cache");
+  });
+  app.get("/", async (c) => c.html(renderPage({ ...options, people: await withLanguages(options) })));
+  const keepName = (path: string) => path.replace(/^\/static/, "");
+  app.get("/static/*", serveStatic({ root: STATIC_FOLDER, rewriteRequestPath: keepName }));
+  app.post("/messages", limitBody, (c) => takeMessage(c, options));
+  app.notFound((c) => c.text("There is nothing here. The chat is at /.\n", 404));
+  app.onError((error, c) => c.text(`${wordFault(options, error, "en")}\n`, 500));
+  return app;
+}
+
+const limitBody = bodyLimit({
+  maxSize: MOST_BODY_BYTES,
+  onError: (c) => refuse(c, 413, DOOR_TEXTS.en.refused.tooLong(MOST_TEXT_CHARACTERS)),
+});
+
+async function withLanguages({ people, languageOf }: WebAppOptions): Promise<PageOptions["people"]> {
+  return await Promise.all(people.map(async (person) => ({ person, language: await languageOf(callerOf(person)) })));
+}
+
+async function takeMessage(c: Context, options: WebAppOptions): Promise<Response> {
+  const read = await readBody(c);
+  const user = read.ok ? read.message.user : read.user;
+  const person = options.people.find((one) => one.user === user);
+  const language = person ? await options.languageOf(callerOf(person)) : "en";
+  const words = DOOR_TEXTS[language].refused;
+  if (!read.ok) {
+    const text = { malformed: words.malformed, empty: words.empty, "too-long": words.tooLong(MOST_TEXT_CHARACTERS) };
+    return refuse(c, 400, text[read.problem]);
+  }
+  if (!person) return refuse(c, 400, words.unknownPerson);
+  const inbound = toInbound(read.message, person);
+  const { desk } = options;
+  const running = options.running.find(inbound.delivery, (show, signal) => desk.receive(inbound, show, signal));
+  return streamAnswer(c, running, {
+    delivery: read.message.delivery,
+    language: () => options.languageOf(callerOf(person)),
+    wordFault: (error, spoken) => wordFault(options, error, spoken),
+    heartbeat_ms: options.heartbeat_ms,
+  });
+}
+
+async function readBody(c: Context): Promise<ReadWebMessage> {
+  const isJson = /^application\/json\b/i.test(c.req.header("content-type") ?? "");
+  if (!isJson) return { ok: false, problem: "malformed" };
+  const body: unknown = await c.req.json().catch(() => undefined);
+  return readWebMessage(body);
+}
+
+/** The browser's ids are scoped by the person, so that nobody is handed the answer to somebody else's message. */
+function toInbound(message: WebMessage, person: WebPerson): Inbound {
+  const { text, aim, form } = message;
+  return {
+    caller: callerOf(person),
+    conversation: `web:${message.conversation}`,
+    delivery: `web:${person.user}:${message.delivery}`,
+    text,
+    ...(aim && { aim }),
+    ...(form && { form }),
+  };
+}
+
+function refuse(c: Context, status: 400 | 413, text: string): Response {
+  const line: AnswerLine = { kind: "refused", text };
+  return c.body(`${JSON.stringify(line)}\n`, status, { "Content-Type": "application/x-ndjson; charset=utf-8" });
+}
+
+/** A short id joins what the person reads with what the log holds. */
+function wordFault({ log }: WebAppOptions, error: unknown, language: Language): string {
+  const id = randomBytes(4).toString("hex");
+  log.error({ door: "web", id, error }, "a message was not answered");
+  return DOOR_TEXTS[language].refused.fault(id);
+}
