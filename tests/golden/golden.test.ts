@@ -1,0 +1,49 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
+import { describe, expect, test } from "vitest";
+import { loadBooks } from "../../adapters/books/load-books.ts";
+import { renderCard } from "../../adapters/slack/render-card.ts";
+import { renderAdaptive } from "../../adapters/teams/render-adaptive.ts";
+import { renderText } from "../../adapters/terminal/render-text.ts";
+import { renderHtml } from "../../adapters/web/render-html.ts";
+import { answerToJson } from "../../src/messages/answer-json.ts";
+import { library, say } from "../support/ask-library.ts";
+import { GOLDEN_CASES, type GoldenCase } from "./cases.ts";
+
+const FOLDER = new URL(".", import.meta.url).pathname;
+const isUpdating = process.env["UPDATE_GOLDEN"] === "1";
+const books = await loadBooks(new URL("../../seeds", import.meta.url).pathname);
+
+/** The same card as every door shows it, beside what a script reads. */
+function renderings({ text, reader }: GoldenCase): Readonly<Record<string, string>> {
+  const { card, answered } = say(text, reader, books);
+  const json = (value: unknown) => `${JSON.stringify(value, null, 2)}\n`;
+  return {
+    "slack.json": json(renderCard(card).messages),
+    "teams.json": json(renderAdaptive(card, { language: reader.language })),
+    "web.html": `${renderHtml(card, { id: "c1", language: reader.language })}\n`,
+    "terminal.txt": `${renderText(card, 78)}\n`,
+    ...(answered && { "answer.json": json(answerToJson(answered, library, reader)) }),
+  };
+}
+
+describe.each(GOLDEN_CASES)("$topic/$name", (one) => {
+  const made = renderings(one);
+  test.each(Object.keys(made))("%s is as reviewed", (kind) => {
+    const file = `${FOLDER}${one.topic}/${one.name}.${kind}`;
+    if (isUpdating) {
+      mkdirSync(dirname(file), { recursive: true });
+      writeFileSync(file, made[kind] ?? "");
+    }
+    expect(existsSync(file), "missing: write it with UPDATE_GOLDEN=1 and read the diff").toBe(true);
+    expect(made[kind]).toBe(readFileSync(file, "utf8"));
+  });
+});
+
+test("no golden file is without its case", () => {
+  const expected = new Set(
+    GOLDEN_CASES.flatMap((one) => Object.keys(renderings(one)).map((kind) => `${one.topic}/${one.name}.${kind}`)),
+  );
+  const kept = readdirSync(FOLDER, { recursive: true, encoding: "utf8" }).filter((name) => /\.(json|html|txt)$/.test(name));
+  expect(kept.filter((name) => !expected.has(name))).toEqual([]);
+});
