@@ -1,9 +1,10 @@
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { config } from "dotenv";
 import { readSettings } from "../src/boundary/settings.ts";
 import { COMMAND_NAMES, type CommandName, readCommand } from "./commands/read-command.ts";
 
-const ROOT = new URL("..", import.meta.url).pathname;
+const ROOT = fileURLToPath(new URL("..", import.meta.url));
 /** Faults that say themselves what to do; any other is ours and shows its trace. */
 const PLAIN_FAULTS = new Set<unknown>(["books_fault", "library_fault", "cannot_open"]);
 

@@ -11,6 +11,8 @@ const LONGEST_STOP_ms = 15_000;
 
 /** Opens the house and its doors, says where they are, and runs until it is told to stop. */
 export async function runStart(settings: Settings, warnings: readonly string[], root: string): Promise<number> {
+  // Listens before there is anything to stop: a signal that comes while the doors open is kept, not deadly.
+  const stopped = untilStopped(process);
   const house = await openHouse(settings, root);
   const { company } = house.books;
   const questions = { en: pickQuestions(house.library, "en"), es: pickQuestions(house.library, "es") };
@@ -26,7 +28,7 @@ export async function runStart(settings: Settings, warnings: readonly string[], 
     describeStart({ company, doors: doors.flatMap(toLines), questions: questions[company.language], warnings }),
   );
   for (const warning of warnings) house.log.warn({ because: warning }, "a setting to look at");
-  const signal = await untilStopped(process);
+  const signal = await stopped;
   stopHardOnSecondSignal();
   process.stdout.write("\nStopping. What is going on is finished first.\n");
   const failed = await shutInTurn(shut);
@@ -34,10 +36,12 @@ export async function runStart(settings: Settings, warnings: readonly string[], 
   return failed.length === 0 ? 0 : 1;
 }
 
-/** All doors at once: each finishes its own work, and none waits for another. */
+/** All doors at once: each finishes its own work, and one that fails does not cut another short. */
 function shutDoors(doors: readonly DoorState[]): () => Promise<void> {
   return async () => {
-    await Promise.all(doors.map(async (state) => state.isOpen && (await state.door.close())));
+    const closing = doors.map(async (state) => state.isOpen && (await state.door.close()));
+    const failed = (await Promise.allSettled(closing)).find((closed) => closed.status === "rejected");
+    if (failed) throw new Error("a door did not shut", { cause: failed.reason });
   };
 }
 

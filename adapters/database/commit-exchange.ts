@@ -60,7 +60,7 @@ async function forgetNowAndThen(scope: Scope, now_ms: number, forgotten: Map<str
   const last_ms = forgotten.get(scope.workspace);
   if (last_ms !== undefined && now_ms - last_ms < HOUR_ms) return;
   forgotten.set(scope.workspace, now_ms);
-  await scope.forgetBefore(now_ms - KEPT_ms);
+  await scope.forget(now_ms - KEPT_ms, now_ms);
 }
 
 /** Writes JSON only when it can be read back: what was acknowledged must not turn out unreadable later. */

@@ -10,10 +10,13 @@ import type { Tables } from "./tables.ts";
 /** How long a write waits for another process to finish its own. */
 const BUSY_ms = 5_000;
 
+/** Rights of a folder that is made here: what people say at work is for nobody else on the machine. */
+const OWNER_ONLY = 0o700;
+
 /** Opens the database file, making it and bringing its schema up to date where needed. */
 export async function openDatabase(path: string): Promise<Kysely<Tables>> {
   try {
-    mkdirSync(dirname(path), { recursive: true });
+    mkdirSync(dirname(path), { recursive: true, mode: OWNER_ONLY });
     return await openOn(connect(path));
   } catch (cause) {
     throw DatabaseFault.opening(path, cause);

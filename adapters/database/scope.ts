@@ -33,10 +33,18 @@ export function scopeTo(db: Kysely<Tables> | Transaction<Tables>, workspace: str
         .set({ ...change, workspace })
         .where("workspace", "=", workspace),
     addExchange: (row: Own<"exchange">) => db.insertInto("exchange").values({ ...row, workspace }),
-    /** Forgets what nobody can ask for again: cards of deliveries and link codes from before this time. */
-    forgetBefore: async (before_ms: number): Promise<void> => {
-      await db.deleteFrom("delivery").where("workspace", "=", workspace).where("at_ms", "<", before_ms).execute();
-      await db.deleteFrom("link_code").where("workspace", "=", workspace).where("expires_ms", "<", before_ms).execute();
+    /** Forgets what nobody can ask for again: the cards of old deliveries, and codes that have expired. */
+    forget: async (answeredBefore_ms: number, expiredBefore_ms: number): Promise<void> => {
+      await db
+        .deleteFrom("delivery")
+        .where("workspace", "=", workspace)
+        .where("at_ms", "<", answeredBefore_ms)
+        .execute();
+      await db
+        .deleteFrom("link_code")
+        .where("workspace", "=", workspace)
+        .where("expires_ms", "<", expiredBefore_ms)
+        .execute();
     },
   };
 }

@@ -19,8 +19,15 @@ export function checkTopic(topic: Topic, name: string): readonly string[] {
       .filter((id) => !PUBLIC_ID.test(id.slice(id.indexOf(" ") + 1)))
       .map((id) => `${id} is not written in small letters, digits and underscores`),
     ...ids.filter((id, index) => ids.indexOf(id) !== index).map((id) => `${id} is declared twice`),
-    ...Object.entries(topic.facts).flatMap(([id, spec]) => checkFact(spec).map((fault) => `fact ${id} ${fault}`)),
+    ...Object.entries(topic.facts).flatMap(([id, spec]) =>
+      [...checkFact(spec), ...checkExcuse(topic, id, spec)].map((fault) => `fact ${id} ${fault}`),
+    ),
   ];
+}
+
+function checkExcuse({ facts }: Topic, id: string, { unless }: FactSpec): readonly string[] {
+  const isOther = unless === undefined || (unless !== id && Object.hasOwn(facts, unless));
+  return isOther ? [] : [`is excused by ${unless}, which is no other fact`];
 }
 
 function checkFact(spec: FactSpec): readonly string[] {

@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import { freezeDeep } from "../../src/boundary/freeze-deep.ts";
 import { readCaution, readCautionTexts, readTopic, readTopicTexts } from "../../src/boundary/library-files.ts";
 import type { AnyCaution } from "../../src/cautions/caution.ts";
@@ -9,7 +10,7 @@ import { checkTopic } from "./check-topic.ts";
 import { Gathering } from "./gathering.ts";
 import { foldersIn } from "./read-folder.ts";
 
-const SOURCES = new URL("../../src", import.meta.url).pathname;
+const SOURCES = fileURLToPath(new URL("../../src", import.meta.url));
 
 /**
  * Loads every topic and caution with its sentences: what stands in the folders is what there is, so adding one edits no

@@ -48,8 +48,13 @@ export function renderAll(blocks: readonly Block[], title: string): Rendered {
   const buttonKind = blocks.some((block) => block.kind === "question") ? "answer" : "say";
   const parts = blocks.map((block) => {
     const part = renderBlock(block, { firstButton, buttonKind, title });
-    firstButton += block.kind === "buttons" ? block.buttons.length : 1;
+    firstButton += buttonsOf(block);
     return part;
   });
   return { groups: parts.flatMap((part) => part.groups), refused: parts.flatMap((part) => part.refused) };
+}
+
+function buttonsOf(block: Block): number {
+  if (block.kind === "buttons") return block.buttons.length;
+  return block.kind === "form" ? 1 : 0;
 }

@@ -35,17 +35,24 @@ export function routeByChannel(calls: SlackCalls, place: Place): Route {
       return writeDirectly(calls, place, message);
     }
   };
+  /** Not when the message is gone meanwhile, or when all could read what is for one. */
+  const takePlaceOf = async (ts: string, message: SlackMessage, isPrivate: boolean): Promise<boolean> => {
+    const mayUpdate = place.isDirect || !isPrivate;
+    try {
+      await (mayUpdate ? calls.update(place.channel, ts, message) : calls.remove(place.channel, ts));
+      return mayUpdate;
+    } catch (error) {
+      if (!(error instanceof SlackRefusalError)) throw error;
+      return false;
+    }
+  };
   return {
     send,
     whispersProgress: false,
     hasRoomForProgress: () => true,
     async replace(sent, message, isPrivate) {
-      if (sent.by === "channel" && (place.isDirect || !isPrivate)) {
-        await calls.update(place.channel, sent.ts, message);
-        return;
-      }
-      if (sent.by === "channel") await calls.remove(place.channel, sent.ts);
-      await send(message, isPrivate);
+      const isUpdated = sent.by === "channel" && (await takePlaceOf(sent.ts, message, isPrivate));
+      if (!isUpdated) await send(message, isPrivate);
     },
   };
 }

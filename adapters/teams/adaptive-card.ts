@@ -22,7 +22,7 @@ type Spacing = "none" | "small" | "medium" | "large";
 type Colour = "default" | "good" | "warning" | "attention" | "accent";
 
 /** Markdown is read in here: only texts without any of its characters may come this way. */
-export interface AdaptiveText {
+interface AdaptiveText {
   readonly type: "TextBlock";
   readonly text: string;
   readonly wrap: true;
@@ -53,7 +53,7 @@ export interface AdaptiveContainer {
   readonly spacing?: Spacing;
   readonly items: readonly AdaptiveElement[];
 }
-export interface AdaptiveFacts {
+interface AdaptiveFacts {
   readonly type: "FactSet";
   readonly facts: readonly { readonly title: string; readonly value: string }[];
 }

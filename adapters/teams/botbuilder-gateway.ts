@@ -1,3 +1,4 @@
+import { setMaxListeners } from "node:events";
 import {
   type Activity,
   CloudAdapter,
@@ -8,8 +9,8 @@ import {
 import { ConnectorClient, type ServiceClientCredentialsFactory } from "botframework-connector";
 import { describeError } from "./describe-error.ts";
 import { recordAt, textAt } from "./payload.ts";
-import type { DoorLog, Pause, ServeEvent, TeamsLine, TeamsMessage } from "./port.ts";
-import { holdConsole, quietly } from "./quiet-console.ts";
+import { DONE, type DoorLog, type Pause, type ServeEvent, type TeamsLine, type TeamsMessage } from "./port.ts";
+import { holdConsole } from "./quiet-console.ts";
 import { readActivity, tenantOf } from "./read-activity.ts";
 import { type Patience, sendPatiently } from "./send-patiently.ts";
 import type { CheckedSettings } from "./settings.ts";
@@ -20,7 +21,8 @@ const CHANNEL = "msteams";
 /** Teams sends an activity again after about 15 s. @source Microsoft Teams, "Bot basics"; the margin is our own choice */
 const LONGEST_TURN_ms = 10_000;
 /** Longest wait for one answer of the platform. Our own choice. */
-const REQUEST_OPTIONS = { timeout: 15_000 };
+const REQUEST_TIMEOUT_ms = 15_000;
+const REQUEST_OPTIONS = { timeout: REQUEST_TIMEOUT_ms };
 /** Longest wait for work in hand when the door closes. Our own choice. */
 const DRAIN_ms = 5_000;
 const CARD_TYPE = "application/vnd.microsoft.card.adaptive";
@@ -61,6 +63,8 @@ export class BotbuilderGateway {
     this.#authentication = new ConfigurationBotFrameworkAuthentication(authenticationOptions(parts), credentials);
     this.#adapter = new CloudAdapter(this.#authentication);
     this.#releaseConsole = holdConsole();
+    // Every answer that waits for a busy platform listens to it.
+    setMaxListeners(0, this.#closing.signal);
   }
 
   /** Takes one request of the platform; the answer tells a stranger nothing but its status. */
@@ -78,7 +82,7 @@ export class BotbuilderGateway {
   async close(): Promise<void> {
     const drained = new AbortController();
     await Promise.race([Promise.allSettled(this.#inHand), this.#parts.pause(DRAIN_ms, drained.signal)]);
-    drained.abort();
+    drained.abort(DONE);
     this.#closing.abort();
     await Promise.allSettled(this.#inHand);
     this.#releaseConsole();
@@ -86,7 +90,7 @@ export class BotbuilderGateway {
 
   async #authenticate(authorization: string, activity: Activity) {
     try {
-      const proof = await quietly(() => this.#authentication.authenticateRequest(activity, authorization));
+      const proof = await this.#authentication.authenticateRequest(activity, authorization);
       // Tokens of other issuers, such as those of the emulator, do not vouch for the service address.
       return proof.claimsIdentity.getClaimValue("iss") === CHANNEL_ISSUER ? proof : undefined;
     } catch (error) {
@@ -117,7 +121,7 @@ export class BotbuilderGateway {
       this.#parts.log.error(describeError(error), "a turn failed");
       isServed = false;
     }
-    turn.abort();
+    turn.abort(DONE);
     if (!isServed) return FAILED;
     return isInvoke ? { status: 200, body: INVOKE_DONE } : OK;
   }

@@ -1,12 +1,11 @@
 import { once } from "node:events";
 import type { Server } from "node:http";
 import type { AddressInfo } from "node:net";
-import { setTimeout as wait } from "node:timers/promises";
 import type { ServiceClientCredentialsFactory } from "botframework-connector";
 import express, { type ErrorRequestHandler, type Express } from "express";
 import type { Desk } from "../../src/desk.ts";
 import { BotbuilderGateway } from "./botbuilder-gateway.ts";
-import type { DoorLog, Pause } from "./port.ts";
+import { DONE, type DoorLog, type Pause } from "./port.ts";
 import { createService } from "./serve-event.ts";
 import { checkSettings, type TeamsSettings } from "./settings.ts";
 
@@ -65,7 +64,7 @@ export async function openTeamsDoor(parts: TeamsDoorParts): Promise<TeamsDoor> {
       server.close();
       await gateway.close();
       await Promise.race([closed, pause(LAST_ANSWERS_ms, answered.signal)]);
-      answered.abort();
+      answered.abort(DONE);
       server.closeAllConnections();
       await closed;
     },
@@ -104,10 +103,16 @@ function portOf(address: AddressInfo | string | null): number {
   return typeof address === "object" && address !== null ? address.port : 0;
 }
 
-async function waitFor(ms: number, signal: AbortSignal): Promise<void> {
-  try {
-    await wait(ms, undefined, { signal });
-  } catch {
-    // Cut short, which is what the signal asks for.
-  }
+/** A timer that ends without an error when it is cut short, because one is cut short for nearly every message. */
+function waitFor(ms: number, signal: AbortSignal): Promise<void> {
+  if (signal.aborted) return Promise.resolve();
+  return new Promise((resolve) => {
+    const finish = () => {
+      clearTimeout(timer);
+      signal.removeEventListener("abort", finish);
+      resolve();
+    };
+    const timer = setTimeout(finish, ms);
+    signal.addEventListener("abort", finish);
+  });
 }

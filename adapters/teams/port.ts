@@ -37,6 +37,9 @@ export interface TeamsLine {
 /** Serves one event and settles when everything is sent. */
 export type ServeEvent = (event: TeamsEvent, line: TeamsLine, signal: AbortSignal) => Promise<void>;
 
+/** Why a wait is ended that is not needed any more; without a reason of our own an error is made each time. */
+export const DONE = "done";
+
 /** Waits, and comes back early when the signal is aborted; it never fails. */
 export type Pause = (ms: number, signal: AbortSignal) => Promise<void>;
 

@@ -1,5 +1,5 @@
-export const APP_TYPES = ["SingleTenant", "MultiTenant", "UserAssignedMsi"] as const;
-export type AppType = (typeof APP_TYPES)[number];
+const APP_TYPES = ["SingleTenant", "MultiTenant", "UserAssignedMsi"] as const;
+type AppType = (typeof APP_TYPES)[number];
 
 /** Settings of the Teams door as somebody typed them. */
 export interface TeamsSettings {
@@ -26,7 +26,7 @@ export interface CheckedSettings {
 }
 
 /** What is wrong with the settings, one clear sentence each. */
-export class TeamsSettingsError extends Error {
+class TeamsSettingsError extends Error {
   readonly code = "teams-settings";
   readonly problems: readonly string[];
 

@@ -1,4 +1,4 @@
-import type { Pause, TeamsLine, TeamsMessage } from "./port.ts";
+import { DONE, type Pause, type TeamsLine, type TeamsMessage } from "./port.ts";
 
 /** Times of the signs of life while work goes on. Our own choices, within seven messages a second for a conversation. */
 const FIRST_TYPING_ms = 800;
@@ -33,7 +33,7 @@ export class ProgressShow {
 
   /** Ends the show. @returns the id of the progress message, which the answer may take the place of */
   async end(): Promise<string | undefined> {
-    this.#ended.abort();
+    this.#ended.abort(DONE);
     await Promise.all([this.#typing, this.#showing]);
     return this.#id;
   }

@@ -15,6 +15,7 @@ export interface WebDoorOptions {
   readonly languageOf?: FindLanguage;
   readonly company?: PageOptions["company"];
   readonly examples?: PageOptions["examples"];
+  readonly pace?: Partial<Pace>;
 }
 export interface WebDoor {
   /** One line that says where the chat is. */
@@ -24,10 +25,18 @@ export interface WebDoor {
 }
 
 const LOOPBACK: Readonly<Record<string, string>> = { localhost: "127.0.0.1", "127.0.0.1": "127.0.0.1", "::1": "::1" };
-/** A browser gives up on a silent connection after three of these. */
-const HEARTBEAT_ms = 5000;
-/** How long work goes on for a browser that lost its connection. */
-const GRACE_ms = 60_000;
+/** How long things may take; tests make them shorter. */
+interface Pace {
+  /** A line is sent at least this often while work goes on; a browser gives up after three silent ones. */
+  readonly heartbeat_ms: number;
+  /** How long work goes on for a browser that lost its connection. */
+  readonly grace_ms: number;
+  /** How long work may go on when the door closes. */
+  readonly drain_ms: number;
+  /** How long a last card may take to be sent when the door closes. */
+  readonly flush_ms: number;
+}
+const USUAL_PACE: Pace = { heartbeat_ms: 5000, grace_ms: 60_000, drain_ms: 5000, flush_ms: 1000 };
 const EXAMPLES: readonly string[] = [
   "expansion 80 gal tank, 50F cold 140F hot 60 psi",
   "mix 135 to 120 with 50 in",
@@ -40,7 +49,8 @@ export async function openWebDoor(options: WebDoorOptions): Promise<WebDoor> {
   const bound = LOOPBACK[host];
   if (bound === undefined)
     throw new Error(`The web chat opens only on this machine: set its host to 127.0.0.1 or ::1, not "${host}".`);
-  const running = new RunningDeliveries(GRACE_ms);
+  const pace = { ...USUAL_PACE, ...options.pace };
+  const running = new RunningDeliveries(pace.grace_ms);
   let hosts: readonly string[] = [];
   const app = buildWebApp({
     company: { name: "", isInvented: false },
@@ -49,13 +59,13 @@ export async function openWebDoor(options: WebDoorOptions): Promise<WebDoor> {
     ...options,
     running,
     hosts: () => hosts,
-    heartbeat_ms: HEARTBEAT_ms,
+    heartbeat_ms: pace.heartbeat_ms,
   });
   const server = createAdaptorServer({ fetch: app.fetch, overrideGlobalObjects: false }) as Server;
   const taken = await listen(server, bound, port);
   hosts = namesFor(bound, taken);
   const url = `http://${hosts[0]}/`;
-  return { describe: `Web: open at ${url}`, url, close: () => close(server, running) };
+  return { describe: `Web: open at ${url}`, url, close: () => close(server, running, pace) };
 }
 
 function listen(server: Server, host: string, port: number): Promise<number> {
@@ -78,9 +88,11 @@ function namesFor(bound: string, port: number): readonly string[] {
   return names.flatMap((name) => (port === 80 ? [name, `${name}:80`] : [`${name}:${port}`]));
 }
 
-async function close(server: Server, running: RunningDeliveries): Promise<void> {
+/** Takes nothing more, lets what goes on finish and be sent, and then drops what still hangs on. */
+async function close(server: Server, running: RunningDeliveries, { drain_ms, flush_ms }: Pace): Promise<void> {
   const closed = new Promise<void>((resolve) => server.close(() => resolve()));
-  await running.close();
-  server.closeAllConnections();
+  await running.close(drain_ms);
+  const drop = setTimeout(() => server.closeAllConnections(), flush_ms);
   await closed;
+  clearTimeout(drop);
 }

@@ -100,10 +100,13 @@ export class RunningDeliveries {
     return started;
   }
 
-  /** Stops all work and waits until it has let go. */
-  async close(): Promise<void> {
+  /** Lets work finish for a while, then stops what is left and waits until it has let go. */
+  async close(drain_ms: number): Promise<void> {
     const running = [...this.#running.values()];
-    for (const delivery of running) delivery.stop();
+    const stop = setTimeout(() => {
+      for (const delivery of running) delivery.stop();
+    }, drain_ms);
     await Promise.all(running.map((delivery) => delivery.done));
+    clearTimeout(stop);
   }
 }

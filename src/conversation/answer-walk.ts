@@ -3,7 +3,7 @@ import type { TextBlock } from "../messages/card.ts";
 import { LANGUAGES } from "../messages/language.ts";
 import { problem, quiet } from "../messages/notes.ts";
 import { sayCannotSkip } from "../messages/say-problem.ts";
-import { COMMON, factOf, saySource, showValue, speakOf, type TopicVoice, wasReadAs } from "../messages/voice.ts";
+import { COMMON, factOf, sayDefaultSource, showValue, speakOf, type TopicVoice, wasReadAs } from "../messages/voice.ts";
 import { findFact } from "./find-named.ts";
 import { foldWords } from "./fold-words.ts";
 import { type Heard, hearAbout, listen, opensTopic, saysNothing } from "./hear.ts";
@@ -13,7 +13,7 @@ import { startRequest } from "./start-request.ts";
 import type { Unsettled, Walk } from "./state.ts";
 import { askAgain, proceed } from "./table.ts";
 import type { Decision, Scene } from "./turn.ts";
-import { askNext, dropUnsettled, leaveOut, moveToAsked, takeAnswer, takeHeard } from "./walk-steps.ts";
+import { askNext, dropUnsettled, followFacts, leaveOut, moveToAsked, takeAnswer, takeHeard } from "./walk-steps.ts";
 
 /** Takes a typed message while a walk is open: an answer, other facts of the topic, or a new question. */
 export function answerWalk(scene: Scene, walk: Walk): Decision {
@@ -55,7 +55,7 @@ export function takeGiven(
   notes: readonly TextBlock[] = [],
 ): Decision {
   const voice = speakOf(scene.voice, walk.topic);
-  const next = takeAnswer(walk, fact, known);
+  const next = followFacts(voice.topic, walk, takeAnswer(walk, fact, known));
   const isChange = !walk.toAsk.includes(fact) && walk.facts[fact] !== undefined;
   const said = isChange ? sayChange(voice, walk, fact, known) : sayNoted(voice, fact, known);
   return proceed(scene, withoutWalk(scene.state), next, isOver(next) ? notes : [...notes, quiet(said)]);
@@ -64,7 +64,7 @@ export function takeGiven(
 /** Takes every fact that a message gave, wherever in the walk they stand. */
 export function takeAll(scene: Scene, walk: Walk, heard: Heard): Decision {
   const voice = speakOf(scene.voice, walk.topic);
-  const next = takeHeard(settleBy(walk, Object.keys(heard.facts)), heard);
+  const next = followFacts(voice.topic, walk, takeHeard(settleBy(walk, Object.keys(heard.facts)), heard));
   const notes = Object.entries(heard.facts)
     .filter(([fact, known]) => walk.facts[fact]?.value !== known.value)
     .map(([fact, known]) =>
@@ -95,13 +95,13 @@ export function skip(scene: Scene, walk: Walk, factId: string | undefined = walk
   const voice = speakOf(scene.voice, walk.topic);
   const fact = factOf(voice, factId);
   const known = walk.facts[factId];
+  const leave = () => followFacts(voice.topic, walk, leaveOut(walk, factId));
   if (fact.spec.default !== undefined) {
     const { value, source } = fact.spec.default;
-    const said = common.skippedTaking(fact.words.label, showValue(voice, fact, value), saySource(voice, source));
-    return proceed(scene, state, leaveOut(walk, factId), [quiet(said)]);
+    const said = common.skippedTaking(fact.words.label, showValue(voice, fact, value), sayDefaultSource(voice, source));
+    return proceed(scene, state, leave(), [quiet(said)]);
   }
-  if (fact.spec.optional === true)
-    return proceed(scene, state, leaveOut(walk, factId), [quiet(common.skippedOpen(fact.words.label))]);
+  if (fact.spec.optional === true) return proceed(scene, state, leave(), [quiet(common.skippedOpen(fact.words.label))]);
   if (known === undefined) return askAgain(scene, walk, [problem(sayCannotSkip(voice, factId))]);
   const kept = quiet(common.skippedKeeping(fact.words.label, showValue(voice, fact, known.value)));
   return proceed(scene, state, moveToAsked(walk, factId), [kept]);

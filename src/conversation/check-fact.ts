@@ -1,4 +1,4 @@
-import type { FactSpec, FactValue } from "../declaration/facts.ts";
+import type { FactValue } from "../declaration/facts.ts";
 import { sayNotWhole, sayOutOfRange } from "../messages/say-problem.ts";
 import { factOf, type TopicVoice } from "../messages/voice.ts";
 
@@ -11,9 +11,4 @@ export function refuseValue(voice: TopicVoice, factId: string, value: FactValue)
     return sayOutOfRange(voice, { kind: "out-of-range", fact: factId, value: quantity, min: spec.min, max: spec.max });
   if (spec.whole === true && !Number.isInteger(value)) return sayNotWhole(voice, factId, String(value));
   return undefined;
-}
-
-/** True when the fact must be known and nothing can be assumed for it. */
-export function isRequired(spec: FactSpec): boolean {
-  return spec.default === undefined && spec.optional !== true;
 }

@@ -55,6 +55,8 @@ function toldOnly(facts: KnownFacts): KnownFacts {
 
 function sayChanges(voice: TopicVoice, before: KnownFacts, after: KnownFacts): readonly TextBlock[] {
   const changes = Object.keys(voice.topic.facts).flatMap((id) => {
+    // What the books said before was not kept; only what somebody told can have changed.
+    if (before[id] === undefined && after[id]?.from === "assumed") return [];
     const fact = factOf(voice, id);
     const [was, is] = [before[id]?.value ?? fact.spec.default?.value, after[id]?.value];
     if (was === is) return [];

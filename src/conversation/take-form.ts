@@ -1,10 +1,10 @@
 import type { KnownFact } from "../declaration/facts.ts";
+import { isNeeded } from "../declaration/run-topic.ts";
 import { buildFormCard } from "../messages/build-form-card.ts";
 import { buildNotUnderstoodCard } from "../messages/build-problem-card.ts";
 import { exampleOf } from "../messages/say-problem.ts";
 import { factOf, speakOf } from "../messages/voice.ts";
 import { normaliseText } from "../units/normalise-text.ts";
-import { isRequired } from "./check-fact.ts";
 import { park, withoutWalk } from "./past.ts";
 import { readAnswer } from "./read-answer.ts";
 import { show } from "./scene.ts";
@@ -56,7 +56,8 @@ function readField(scene: Scene, form: SentForm, factId: string): Field {
   const text = normaliseText(form.fields[factId] ?? "");
   if (text === "") {
     const empty = { fact: factId, typed: "" };
-    if (!isRequired(fact.spec)) return { ...empty, known: undefined };
+    const isFilled = (other: string) => normaliseText(form.fields[other] ?? "") !== "";
+    if (!isNeeded(fact.spec, isFilled)) return { ...empty, known: undefined };
     return { ...empty, why: scene.voice.common.fieldNeeded(exampleOf(voice, fact)) };
   }
   const read = readAnswer(scene, form.topic, factId, text);

@@ -57,6 +57,14 @@ export function takeHeard(walk: Walk, heard: Heard): Walk {
   );
 }
 
+/** Asks for what a change of facts made necessary, and no longer for what it made needless. */
+export function followFacts(topic: Topic, before: Walk, after: Walk): Walk {
+  const [was, is] = [missingFacts(topic, before.facts), missingFacts(topic, after.facts)];
+  const needed = is.filter((fact) => !was.includes(fact));
+  const needless = was.filter((fact) => !is.includes(fact));
+  return { ...after, toAsk: unique([...needed, ...after.toAsk.filter((fact) => !needless.includes(fact))]) };
+}
+
 /** Leaves a fact to its default, or open. */
 export function leaveOut(walk: Walk, fact: string): Walk {
   return moveToAsked({ ...walk, facts: without(walk.facts, [fact]) }, fact);

@@ -1,6 +1,6 @@
 import type { Quantity, QuantityKind } from "../units/quantity-kinds.ts";
 import type { Chart } from "./chart.ts";
-import type { KnownFacts } from "./facts.ts";
+import type { Assumption, KnownFacts } from "./facts.ts";
 import type { Source } from "./source.ts";
 
 export type Verdict = "good" | "caution" | "no" | "info";
@@ -83,6 +83,8 @@ export interface Answer<I extends string = string, F extends Finding = Finding> 
   readonly tables?: readonly AnswerTable<F>[];
   readonly charts?: readonly Chart[];
   readonly next?: readonly NextStep<F>[];
+  /** Facts that nobody told and that were taken from the books, by id; shown as assumed. */
+  readonly assumed?: Readonly<Record<string, Assumption>>;
 }
 export interface NeedsFacts {
   readonly kind: "needs-facts";

@@ -70,4 +70,54 @@ export const commonFacts = {
   },
   /** True: a mixing valve between the tank and the taps. */
   mixing_valve: { type: "flag", optional: true, ask: true },
+  /** Who lives there. */
+  people: { type: "quantity", quantity: "count", min: 1, max: 12, whole: true, usual: [2, 3, 4, 5] },
+  /** Rooms with a shower or tub: how many may shower at once. */
+  bathrooms: {
+    type: "quantity",
+    quantity: "count",
+    min: 1,
+    max: 8,
+    whole: true,
+    usual: [1, 2, 3],
+    byNameOnly: true,
+    default: { value: 2, source: OUR_HABIT },
+  },
+  /** A model of the company's catalogue. */
+  model: { type: "name", of: "model" },
+  /** Temperature that people want at showers, tubs and sinks. */
+  wanted: {
+    type: "quantity",
+    quantity: "temperature",
+    min: toBase(95, "F"),
+    max: toBase(120, "F"),
+    usual: [toBase(105, "F"), toBase(110, "F")],
+    byNameOnly: true,
+    default: { value: toBase(105, "F"), source: OUR_HABIT },
+  },
+  /** A place of the company's books; its own where nobody says otherwise. */
+  place: { type: "name", of: "place", optional: true },
+  /** Month of the year, 1 = January. */
+  month: {
+    type: "choice",
+    options: ["1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"],
+    optional: true,
+  },
+  /** How the unit heats; a policy of `equipment/policies.ts`. */
+  mode: {
+    type: "choice",
+    options: ["heat_pump_only", "heat_pump_first", "both_together", "elements_only"],
+    optional: true,
+  },
+  /** Voltage at the unit; what the unit is made for where nobody says otherwise. */
+  supply: {
+    type: "quantity",
+    quantity: "voltage",
+    min: 100,
+    max: 260,
+    usual: [240, 208, 120],
+    optional: true,
+  },
+  /** Whether electricity costs the same at all hours; the first price plan of the books where nobody says otherwise. */
+  rate: { type: "choice", options: ["flat", "time_of_use"], optional: true },
 } as const satisfies FactSpecs;

@@ -2,7 +2,7 @@ import type { BaseUnitOf, QuantityKind } from "../units/quantity-kinds.ts";
 import type { Source } from "./source.ts";
 
 /**
- * What a topic must know. A fact without `default` and not `optional` is asked for; a default is used, and shown as
+ * What a topic must know. A fact without `default`, not `optional` and not excused (`unless`) is asked for; a default is used, and shown as
  * assumed, until somebody says otherwise. Words, questions and help for a fact live in the message catalogues.
  */
 interface FactCommon<V> {
@@ -12,6 +12,8 @@ interface FactCommon<V> {
   readonly optional?: true;
   /** True: a guided walk asks for it although it has a default (it matters, and people usually know it). */
   readonly ask?: true;
+  /** Id of another fact of the topic that makes this one needless: a named model says how large its tank is. */
+  readonly unless?: string;
   /** True: a value without its word never lands here ("60 psi" alone is not the relief setting). */
   readonly byNameOnly?: true;
 }
@@ -55,7 +57,7 @@ type Value<F> = F extends QuantityFact
     : F extends FlagFact
       ? boolean
       : string;
-type Maybe<F, V> = F extends { optional: true } ? V | undefined : V;
+type Maybe<F, V> = F extends { optional: true } | { unless: string } ? V | undefined : V;
 type KeyOf<Id extends string, F> =
   F extends QuantityFact<infer K> ? (BaseUnitOf<K> extends "" ? Id : `${Id}_${BaseUnitOf<K>}`) : Id;
 
@@ -72,5 +74,10 @@ export interface KnownFact {
   readonly from: FactOrigin;
   /** What the person typed, kept so that it can be shown as they wrote it. */
   readonly typed?: string;
+}
+/** A value that a topic took from the books because nobody said otherwise. */
+export interface Assumption {
+  readonly value: FactValue;
+  readonly source: Source;
 }
 export type KnownFacts = Readonly<Record<string, KnownFact>>;

@@ -34,7 +34,7 @@ export interface TopicDeclaration<
     report: ReportProgress,
   ) => Answer<Q[number], FindingOf<F>> | OutOfRange<FindingOf<F>>;
   /** What these facts tell about the site, so that cautions can be raised. */
-  readonly site?: (facts: FactsOf<S>) => SiteFacts;
+  readonly site?: (facts: FactsOf<S>, books: Books) => SiteFacts;
 }
 
 /** A topic with its own types erased: what the conversation, the doors and the library hold. */
@@ -48,7 +48,7 @@ export interface Topic {
   readonly charts?: Readonly<Record<string, readonly string[]>>;
   /** Runs on facts that are complete and in range, keyed with their unit suffix. */
   readonly compute: (facts: never, books: Books, report: ReportProgress) => Answer | OutOfRange;
-  readonly site?: (facts: never) => SiteFacts;
+  readonly site?: (facts: never, books: Books) => SiteFacts;
 }
 
 /** Declares a topic; the types of `compute` follow from `facts`, `results` and `findings`. */

@@ -79,7 +79,8 @@ export interface AnswerJson extends Common {
 }
 export interface NeedsFactsJson extends Common {
   readonly kind: "needs-facts";
-  readonly missing: readonly { readonly fact: string; readonly text: string }[];
+  /** `unless`: telling this other fact does as well. */
+  readonly missing: readonly { readonly fact: string; readonly text: string; readonly unless?: string }[];
   readonly text: string;
 }
 export interface OutOfRangeJson extends Common {
@@ -166,7 +167,10 @@ function answerJson(
 function needsJson(voice: TopicVoice, { missing }: NeedsFacts): Omit<NeedsFactsJson, keyof Common> {
   return {
     kind: "needs-facts",
-    missing: missing.map((fact) => ({ fact, text: factOf(voice, fact).words.question })),
+    missing: missing.map((fact) => {
+      const { spec, words } = factOf(voice, fact);
+      return { fact, text: words.question, ...(spec.unless !== undefined && { unless: spec.unless }) };
+    }),
     text: sayMissing(voice, missing),
   };
 }

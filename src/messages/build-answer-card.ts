@@ -1,5 +1,6 @@
 import type { Answer, Answered, RaisedCaution, Result } from "../declaration/answer.ts";
 import type { KnownFact, KnownFacts } from "../declaration/facts.ts";
+import type { Source } from "../declaration/source.ts";
 import type { Quantity } from "../units/quantity-kinds.ts";
 import { labelOf, showResult } from "./build-how-card.ts";
 import { buildChartBlock, buildTableBlock } from "./build-table-blocks.ts";
@@ -7,6 +8,7 @@ import type { Block, Button, ButtonsBlock, Card, CautionBlock, Row, RowsBlock, T
 import {
   type FactVoice,
   factOf,
+  sayDefaultSource,
   sayFinding,
   saySource,
   showDatum,
@@ -45,7 +47,7 @@ export function buildAnswerCard(voice: TopicVoice, answered: Answered, answer: A
     ...(answer.tables ?? []).map((table) => buildTableBlock(voice, table)),
     ...(answer.charts ?? []).map((chart) => buildChartBlock(voice, chart)),
     ...cautions.filter((block) => !isStop(block)),
-    ...factBlocks(voice, answered.facts, setting.walk),
+    ...factBlocks(voice, answered.facts, answer.assumed ?? {}, setting.walk),
     ...lastButtons(voice, answer, setting),
   ];
   return {
@@ -89,7 +91,12 @@ function resultRows(
   return [{ kind: "rows", rows }];
 }
 
-function factBlocks(voice: TopicVoice, facts: KnownFacts, walk: string): Block[] {
+function factBlocks(
+  voice: TopicVoice,
+  facts: KnownFacts,
+  taken: NonNullable<Answer["assumed"]>,
+  walk: string,
+): Block[] {
   const entries = Object.entries(facts).map(([id, known]) => ({ fact: factOf(voice, id), known }));
   const told = entries.filter(({ known }) => known.from !== "assumed");
   const assumed = entries.filter(({ known }) => known.from === "assumed");
@@ -105,7 +112,7 @@ function factBlocks(voice: TopicVoice, facts: KnownFacts, walk: string): Block[]
     ),
     ...rowsUnder(
       voice.common.assumed,
-      assumed.map(({ fact, known }) => factRow(voice, fact, known, assumedNote(voice, fact))),
+      assumed.map(({ fact, known }) => factRow(voice, fact, known, assumedNote(voice, fact, taken[fact.id]?.source))),
     ),
     ...(change.length === 0 ? [] : [buttons(change)]),
   ];
@@ -127,8 +134,9 @@ function toldNote(voice: TopicVoice, fact: FactVoice, known: KnownFact): string 
   return voice.common.readAs(known.typed ?? "", showValue(voice, fact, known.value));
 }
 
-function assumedNote(voice: TopicVoice, fact: FactVoice): string | undefined {
-  return fact.spec.default === undefined ? undefined : saySource(voice, fact.spec.default.source);
+function assumedNote(voice: TopicVoice, fact: FactVoice, taken: Source | undefined): string | undefined {
+  const source = taken ?? fact.spec.default?.source;
+  return source === undefined ? undefined : sayDefaultSource(voice, source);
 }
 
 function lastButtons(voice: TopicVoice, answer: Answer, setting: AnswerSetting): ButtonsBlock[] {

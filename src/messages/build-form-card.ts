@@ -1,4 +1,5 @@
 import type { KnownFacts } from "../declaration/facts.ts";
+import { isNeeded } from "../declaration/run-topic.ts";
 import type { Card, FormField } from "./card.ts";
 import { exampleOf } from "./say-problem.ts";
 import { type FactVoice, factOf, showValue, type TopicVoice, writeValue } from "./voice.ts";
@@ -32,7 +33,8 @@ function formField(voice: TopicVoice, fact: FactVoice, filling: FormFilling): Fo
   const { help, label } = fact.words;
   const problem = filling.problems?.[fact.id];
   const value = filling.typed?.[fact.id] ?? knownText(voice, fact, filling.facts);
-  const required = fact.spec.default === undefined && fact.spec.optional !== true;
+  // A field that another may excuse cannot be demanded before the form is read.
+  const required = isNeeded(fact.spec, () => true);
   const helps = [help, assumedText(voice, fact)].filter((text) => text !== undefined);
   return {
     fact: fact.id,

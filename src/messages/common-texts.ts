@@ -119,6 +119,8 @@ export interface CommonTexts {
   readonly unsaidTaken: (value: string, source: string) => string;
   readonly unsaidOpen: string;
   readonly unsaidAsked: string;
+  /** Asked for, unless this other fact is said. */
+  readonly unsaidExcused: (other: string) => string;
   readonly freeValue: Readonly<Record<"name" | "day", string>>;
   readonly asForm: string;
   readonly unknownTopic: (word: string) => string;

@@ -4,8 +4,8 @@ import type { FactValue, QuantityFact } from "../declaration/facts.ts";
 import {
   type FactVoice,
   factOf,
+  sayDefaultSource,
   sayFinding,
-  saySource,
   showDatum,
   showQuantity,
   showValue,
@@ -123,8 +123,13 @@ export function sayAllowed(voice: TopicVoice, { spec, words }: FactVoice): strin
 export function sayWhenUnsaid(voice: TopicVoice, fact: FactVoice): string {
   const { spec } = fact;
   if (spec.default !== undefined)
-    return voice.common.unsaidTaken(showValue(voice, fact, spec.default.value), saySource(voice, spec.default.source));
-  return spec.optional === true ? voice.common.unsaidOpen : voice.common.unsaidAsked;
+    return voice.common.unsaidTaken(
+      showValue(voice, fact, spec.default.value),
+      sayDefaultSource(voice, spec.default.source),
+    );
+  if (spec.optional === true) return voice.common.unsaidOpen;
+  if (spec.unless === undefined) return voice.common.unsaidAsked;
+  return voice.common.unsaidExcused(factOf(voice, spec.unless).words.label);
 }
 
 function exampleValue({ spec, words }: FactVoice): FactValue {

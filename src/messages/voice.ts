@@ -117,6 +117,12 @@ export function saySource(voice: Voice, source: Source): string {
   return voice.common.source(citeSource(source), voice.common.basis[source.basis]);
 }
 
+/** Where a default comes from: a title that can be looked up, else only the word for how sure it is. */
+export function sayDefaultSource(voice: Voice, source: Source): string {
+  const hasTitle = source.basis === "published" || source.basis === "computed";
+  return hasTitle ? saySource(voice, source) : voice.common.basis[source.basis];
+}
+
 /** A number without a unit, or degrees without their letter. */
 const BARE = /^[\s\d.,/+-]+(°|degs?|degrees?|grados?)?\s*$/i;
 

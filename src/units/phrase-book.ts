@@ -62,8 +62,9 @@ export function matchPhrase<M>(
   return best;
 }
 
-/** True when no letter, digit or apostrophe goes on after this place. */
+/** True when no letter, digit or apostrophe goes on after this place; a sign such as @ always ends. */
 export function endsWord(folded: string, end: number): boolean {
+  if (!isWordCharacter(folded.charAt(end - 1))) return true;
   const next = folded.charAt(end);
   if (next === "'") return !isWordCharacter(folded.charAt(end + 1));
   return next !== "_" && !isWordCharacter(next);

@@ -61,9 +61,15 @@ function endsUnit(folded: string, end: number): boolean {
   if (last === "'") return next !== "'" && (!/\p{L}/u.test(next) || isAt(NEXT_FACTOR, folded, end));
   if (!isWordCharacter(last)) return true;
   if (next >= "0" && next <= "9") return endsPartedUnit(folded, end);
-  // "120 w/ 50" is "with", and "5 gal/flush" is no volume.
-  if (next === "/") return isWordCharacter(folded.charAt(end - 2)) && !isWordCharacter(folded.charAt(end + 1));
+  if (next === "/") return endsBeforeSlash(folded, end);
   return next !== "_" && (!isWordCharacter(next) || isAt(NEXT_FACTOR, folded, end));
+}
+
+/** "140F/120F" are two values; "120 w/ 50" is "with", and "5 gal/flush" is no volume. */
+function endsBeforeSlash(folded: string, end: number): boolean {
+  const behind = folded.charAt(end + 1);
+  if (behind >= "0" && behind <= "9") return true;
+  return !isWordCharacter(behind) && isWordCharacter(folded.charAt(end - 2));
 }
 
 /** True when the letters just before `end` are a unit that a smaller one may follow at once. */

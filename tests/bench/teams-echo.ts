@@ -5,17 +5,7 @@ import { createServer, type Server } from "node:http";
 import autocannon, { type Result } from "autocannon";
 import jwt from "jsonwebtoken";
 import { APP_ID, ISSUER, messageActivity } from "../teams/fake-platform.ts";
-
-/** One line of the comparison: the door against a bare echo bot on the same library, in the same run. */
-export interface TeamsBenchRow {
-  readonly name: string;
-  readonly unit: string;
-  readonly door: number;
-  readonly bare: number;
-  readonly ratio: number;
-  readonly budget: string;
-  readonly isKept: boolean;
-}
+import type { BenchRow } from "./bench-row.ts";
 
 const SIDES = ["bare", "door"] as const;
 type Side = (typeof SIDES)[number];
@@ -32,7 +22,7 @@ interface Measured {
 }
 
 /** Authenticated messages that are answered: how many a second, and how late the slowest hundredth. */
-export async function benchTeamsEcho(): Promise<{ readonly rows: readonly TeamsBenchRow[] }> {
+export async function benchTeamsEcho(): Promise<{ readonly rows: readonly BenchRow[] }> {
   const platform = await startPlatform();
   const servers = { bare: await start("bare", platform.url), door: await start("door", platform.url) };
   const rounds: Record<Side, Measured[]> = { bare: [], door: [] };
@@ -60,7 +50,7 @@ function makeRow(
   door = Number.NaN,
   bare = Number.NaN,
   budget: { readonly atLeast: number } | { readonly atMost: number },
-): TeamsBenchRow {
+): BenchRow {
   const ratio = door / bare;
   return "atLeast" in budget
     ? { name, unit, door, bare, ratio, budget: `≥ ${budget.atLeast}`, isKept: ratio >= budget.atLeast }

@@ -1,4 +1,4 @@
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { cp, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
@@ -14,6 +14,7 @@ const PEOPLE =
 let folder = "";
 beforeEach(async () => {
   folder = await mkdtemp(join(tmpdir(), "oldhand-books-"));
+  await cp(SEEDS, folder, { recursive: true });
 });
 afterEach(() => rm(folder, { recursive: true }));
 

@@ -65,7 +65,7 @@ const ROW = { id: "x", person: "x", workspace: "somebody else's" };
 test("every query of a scope is bound to its workspace, whatever it is given", async () => {
   const folder = await mkdtemp(join(tmpdir(), "oldhand-scope-"));
   const db = await openDatabase(join(folder, "a.sqlite"));
-  const { workspace, forgetBefore, ...queries } = scopeTo(db, "mine");
+  const { workspace, forget, ...queries } = scopeTo(db, "mine");
   expect(workspace).toBe("mine");
   const named = Object.entries(queries) as readonly (readonly [string, (row: unknown) => Compilable])[];
   expect(named.length).toBeGreaterThan(10);
@@ -77,7 +77,7 @@ test("every query of a scope is bound to its workspace, whatever it is given", a
     expect({ name, sql, isBound }).toEqual({ name, sql, isBound: true });
     expect(parameters).not.toContain(ROW.workspace);
   }
-  expect(forgetBefore).toBeTypeOf("function");
+  expect(forget).toBeTypeOf("function");
   await db.destroy();
   await rm(folder, { recursive: true });
 });

@@ -1,4 +1,4 @@
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, rm, stat } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "better-sqlite3";
@@ -134,6 +134,8 @@ test("a code that somebody else holds is refused, so that nobody is joined to th
   await expect(workspace.offerLink(ben.id, "4711", 5_000)).rejects.toMatchObject({ code: "link_code_taken" });
   await workspace.offerLink(ann.id, "4711", 9_000);
   expect(await workspace.acceptLink({ ...ANN, user: "U3" }, "4711", 8_000)).toEqual(ann);
+  await workspace.offerLink(ben.id, "4711", 19_000);
+  expect(await workspace.acceptLink({ ...ANN, user: "U4" }, "4711", 10_000)).toEqual(ben);
 });
 
 const DAY_ms = 86_400_000;
@@ -153,6 +155,21 @@ test("cards of deliveries are forgotten after two weeks, the log and other works
   const file = new Database(path);
   expect(file.prepare("select count(*) from exchange").pluck().get()).toBe(4);
   file.close();
+});
+
+test("a code that has expired is free for somebody else within the hour", async () => {
+  const workspace = await (await open()).openWorkspace(ANN);
+  const [ann, ben] = [await workspace.findPerson(ANN), await workspace.findPerson({ ...ANN, user: "U2" })];
+  await workspace.offerLink(ann.id, "4711", 5_000);
+  await workspace.commit(exchangeOf(ann, { at_ms: 5_001 }));
+  await workspace.offerLink(ben.id, "4711", 9_000);
+  expect(await workspace.acceptLink({ ...ANN, user: "U3" }, "4711", 8_000)).toEqual(ben);
+});
+
+test("a data folder that is made here is for its owner only", async () => {
+  const store = await openStore({ path: join(folder, "made", "oldhand.sqlite"), books: BOOKS, ownOrganisations: [] });
+  await store.close();
+  expect((await stat(join(folder, "made"))).mode & 0o777).toBe(0o700);
 });
 
 test("the log says who, when, at which door, what was said and the title of the answer", async () => {

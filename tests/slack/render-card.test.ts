@@ -78,7 +78,7 @@ test("no random card breaks a limit, as messages or as a modal", () => {
       const form = formOf(card);
       if (form) expect(judgeModal(renderModal(card, form, "{}"))).toEqual([]);
     }),
-    { numRuns: 150 },
+    { numRuns: 100 },
   );
 });
 
@@ -91,7 +91,7 @@ test("a refused message as plain text is escaped and within what Slack takes", (
         expect(judgeMessage({ text, blocks: [] })).toEqual([]);
       }
     }),
-    { numRuns: 60 },
+    { numRuns: 40 },
   );
 });
 

@@ -178,6 +178,26 @@ describe("progress", () => {
     expect(harness.slack.count("chat.postMessage")).toBe(1);
   });
 
+  test("that somebody deleted meanwhile does not take the answer along", async () => {
+    const harness = await opened((inbound, show, signal) =>
+      inSteps(() => harness.slack, "chat.postMessage")(inbound, show, signal),
+    );
+    harness.slack.script("chat.update", () => ({ body: { ok: false, error: "message_not_found" } }));
+    await sendEvent(harness.door, fixture("app-mention"));
+    expect((await harness.slack.call("chat.postMessage", 1)).body["text"]).toContain("Check first");
+  });
+
+  test("in a channel is removed when the answer is for the asker only", async () => {
+    const harness = await opened(async (_, show) => {
+      show(working(1));
+      await harness.slack.call("chat.postMessage");
+      return sample("problem");
+    });
+    await sendEvent(harness.door, fixture("app-mention"));
+    expect((await harness.slack.call("chat.delete")).body).toMatchObject({ channel: "C1", ts: "1767229000.000001" });
+    expect((await harness.slack.call("chat.postEphemeral")).body).toMatchObject({ user: "U1" });
+  });
+
   test("of a command is whispered once, and the answer follows", async () => {
     const harness = await opened((inbound, show, signal) =>
       inSteps(() => harness.slack, "/respond/slash")(inbound, show, signal),

@@ -2,7 +2,17 @@ import { Agent } from "node:http";
 import { afterEach, describe, expect, test } from "vitest";
 import { withinTime } from "../../adapters/slack/wait.ts";
 import type { Card } from "../../src/messages/card.ts";
-import { closeOpened, fixture, opened, plainCard, sendEvent, sendForm, slash } from "./slack-harness.ts";
+import {
+  closeOpened,
+  fixture,
+  opened,
+  plainCard,
+  sample,
+  sendEvent,
+  sendForm,
+  sendPayload,
+  slash,
+} from "./slack-harness.ts";
 
 afterEach(closeOpened);
 
@@ -92,17 +102,23 @@ describe("the end", () => {
   /** Node keeps an idle connection for 5 s; a server that waits for it takes longer than this. */
   const LONG_ms = 3_000;
 
-  test("does not wait for a client that keeps its connection", async () => {
-    const { door, slack } = await opened();
+  test("does not wait for a client that keeps its connection, with a request under way at that moment", async () => {
+    let finish: (card: Card) => void = () => {};
+    let heard = () => {};
+    const isHeard = new Promise<void>((resolve) => {
+      heard = resolve;
+    });
+    const { door } = await opened(() => {
+      heard();
+      return new Promise((resolve) => (finish = resolve));
+    });
     const agent = new Agent({ keepAlive: true });
-    await sendForm(door, slash(slack), { agent });
-    await slack.call("/respond/slash");
-    expect(
-      await withinTime(
-        door.close().then(() => "closed"),
-        LONG_ms,
-      ),
-    ).toBe("closed");
+    const sending = sendPayload(door, fixture("view-submission"), { agent });
+    await isHeard;
+    const closing = door.close().then(() => "closed");
+    finish(sample("form"));
+    expect((await sending).status).toBe(200);
+    expect(await withinTime(closing, LONG_ms)).toBe("closed");
     agent.destroy();
   });
 

@@ -9,6 +9,7 @@ const FIXTURE = join(ROOT, "tests/library/fixture-topic");
 export async function copySources(folders: readonly string[]): Promise<string> {
   const copy = await mkdtemp(join(tmpdir(), "oldhand-tree-"));
   for (const folder of folders) await cp(join(ROOT, folder), join(copy, folder), { recursive: true });
+  await cp(join(ROOT, "package.json"), join(copy, "package.json"));
   await symlink(join(ROOT, "node_modules"), join(copy, "node_modules"));
   return copy;
 }

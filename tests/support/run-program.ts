@@ -1,5 +1,6 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
+import { SETTING_NAMES } from "../../src/boundary/settings.ts";
 
 const ROOT = new URL("../..", import.meta.url).pathname;
 
@@ -16,9 +17,18 @@ export interface Running {
   readonly ended: Promise<number | null>;
 }
 
+/** Every setting left empty, so that a developer's own `.env` plays no part. */
+const UNSET = Object.fromEntries(SETTING_NAMES.map((name) => [name, ""]));
+
 /** Starts `adapters/main.ts` with these words and settings; nothing of this process's own settings goes with it. */
 export function runProgram(words: readonly string[], settings: Readonly<Record<string, string>>): Running {
-  const env = { PATH: process.env["PATH"], HOME: process.env["HOME"], TMPDIR: process.env["TMPDIR"], ...settings };
+  const env = {
+    PATH: process.env["PATH"],
+    HOME: process.env["HOME"],
+    TMPDIR: process.env["TMPDIR"],
+    ...UNSET,
+    ...settings,
+  };
   const child = spawn(process.execPath, ["--import", "tsx", "adapters/main.ts", ...words], { cwd: ROOT, env });
   const said = { stdout: "", stderr: "" };
   for (const channel of ["stdout", "stderr"] as const)

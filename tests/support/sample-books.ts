@@ -1,15 +1,9 @@
 import type { Books } from "../../src/books/books.ts";
+import { fixtureBooks } from "./fixture-books.ts";
 
-/** Small invented books for tests that need people with roles. */
+/** The same invented books with people of several roles in them. */
 export const BOOKS: Books = {
-  company: {
-    name: "Plain Pipes",
-    isInvented: true,
-    town: "Nowhere",
-    timeZone: "America/Chicago",
-    language: "en",
-    units: "us",
-  },
+  ...fixtureBooks,
   people: [
     { id: "olga", name: "Olga Owner", role: "owner", language: "en", units: "si", slackUser: "U-OLGA" },
     { id: "teo", name: "Teo Tech", role: "technician", language: "es", units: "us", teamsUser: "29:teo" },

@@ -118,6 +118,14 @@ test("refuses a key that is not endorsed for Teams with 401", async () => {
   await other.close();
 });
 
+test("serves Teams alone, even when the key is endorsed for other channels too", async () => {
+  const other = await openTestDoor({ endorsements: ["msteams", "webchat", "emulator"] });
+  const statuses = [];
+  for (const channelId of ["webchat", "emulator", "msteams"]) statuses.push((await other.say({ channelId })).status);
+  expect([statuses, other.desk.received.length]).toEqual([[401, 401, 200], 1]);
+  await other.close();
+});
+
 test("serves a good token, also one that expired 200 s ago", async () => {
   const fresh = await door.say({ id: "fresh" });
   expect({ ...fresh, sent: door.platform.sent.length }).toMatchObject({ status: 200, body: "", sent: 1 });

@@ -12,7 +12,7 @@ export const SETTINGS = {
   port: 0,
 } as const;
 
-export interface LoggedLine {
+interface LoggedLine {
   readonly level: "info" | "warn" | "error";
   readonly data: object;
   readonly text: string;

@@ -3,6 +3,7 @@ import { expansion } from "../../src/topics/expansion.ts";
 import { fromBase, toBase } from "../../src/units/convert.ts";
 import { FULL_FORMULA } from "../reference/expansion.ts";
 import { answerOf, askTopic, codesOf, refusalOf, resultOf } from "../support/ask-topic.ts";
+import { fixtureBooks } from "../support/fixture-books.ts";
 
 const HOUSE = {
   tank: toBase(80, "gal"),
@@ -135,7 +136,7 @@ test("asks for tank, tank temperature and line pressure", () => {
 });
 
 describe("tells the site", () => {
-  const site = (change: object) => expansion.site?.({ ...complete, ...change });
+  const site = (change: object) => expansion.site?.({ ...complete, ...change }, fixtureBooks);
   const complete = {
     tank_L: 300,
     setpoint_C: 60,

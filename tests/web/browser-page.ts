@@ -9,7 +9,7 @@ export const PHONE: BrowserContextOptions = { viewport: { width: 390, height: 84
 export const DESKTOP: BrowserContextOptions = { viewport: { width: 1280, height: 900 } };
 
 /** What one test works with: the page in a fresh browser profile, its door, and everything that went wrong in it. */
-export interface OpenPage {
+interface OpenPage {
   readonly page: Page;
   readonly door: WebDoor;
   /** Errors of the page's scripts and refusals of its security policy. */

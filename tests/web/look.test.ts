@@ -242,3 +242,17 @@ test("a long answer starts at its question, not at its end", async () => {
     expect(top).toBeLessThan(100);
   });
 });
+
+test("an answer leaves somebody alone who reads further up", async () => {
+  const desk = sampleDesk();
+  await usePage(desk, PHONE, async ({ page }) => {
+    await sayAll(page, ["answer", "form", "refusal"]);
+    desk.hold();
+    await sayTyped(page, "question");
+    await page.locator('.entry[data-state="working"]').waitFor();
+    await page.evaluate("scrollTo(0, 0)");
+    desk.release();
+    await answered(page, 4);
+    expect(await page.evaluate("scrollY")).toBe(0);
+  });
+});

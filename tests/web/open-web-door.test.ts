@@ -156,6 +156,19 @@ test("a connection that drops after the answer was made gets the same card on th
   expect(desk.worked.length).toBe(1);
 });
 
+test("closing lets work finish and sends its card", async () => {
+  const desk = new ScriptedDesk();
+  const door = await openTestDoor(desk, { pace: { drain_ms: 60_000, flush_ms: 60_000 } });
+  desk.hold();
+  const started = await startMessage(Number(new URL(door.url).port));
+  const ended = new Promise((resolve) => started.socket.on("close", resolve));
+  const closed = door.close();
+  await expect(fetch(door.url)).rejects.toThrow();
+  desk.release();
+  await Promise.all([closed, ended]);
+  expect(started.heard()).toContain("You said: mix");
+});
+
 test("closing stops work, drops connections and frees the port", async () => {
   const desk = new ScriptedDesk();
   const door = await openTestDoor(desk);

@@ -17,7 +17,20 @@ const textsOf = (page: Page, selector: string) => [...page.querySelectorAll(sele
 
 /** Every text of a card, wherever it stands. */
 function textsIn(value: unknown, key = ""): readonly string[] {
-  const KEPT_OUT = ["kind", "tone", "severity", "style", "summary", "mark", "xKind", "id", "type", "chart", "labels"];
+  const KEPT_OUT = [
+    "kind",
+    "tone",
+    "severity",
+    "style",
+    "summary",
+    "mark",
+    "xKind",
+    "id",
+    "type",
+    "chart",
+    "labels",
+    "units",
+  ];
   if (KEPT_OUT.includes(key)) return [];
   if (typeof value === "string") return [value];
   if (typeof value !== "object" || value === null) return [];

@@ -97,11 +97,26 @@ test("work goes on while somebody came back, or one of two still waits", async (
   expect(work.isStopped).toBe(false);
 });
 
-test("closing stops all work and waits until it has let go", async () => {
+test("closing lets work finish", async () => {
   const { work, start } = startWork();
   const running = new RunningDeliveries(GRACE_ms);
   const delivery = running.find("d1", start);
-  await running.close();
+  const closed = running.close(5000);
+  await vi.advanceTimersByTimeAsync(4000);
+  work.finish(reply);
+  await closed;
+  expect(delivery.outcome).toEqual({ kind: "reply", reply });
+});
+
+test("closing stops work after 5 s and waits until it has let go", async () => {
+  const { work, start } = startWork();
+  const running = new RunningDeliveries(GRACE_ms);
+  const delivery = running.find("d1", start);
+  const closed = running.close(5000);
+  await vi.advanceTimersByTimeAsync(4999);
+  expect(work.isStopped).toBe(false);
+  await vi.advanceTimersByTimeAsync(1);
+  await closed;
   expect(work.isStopped).toBe(true);
   expect(delivery.outcome?.kind).toBe("stopped");
 });
@@ -112,7 +127,9 @@ test("what a desk says of work that was stopped is no answer", async () => {
     await new Promise((resolve) => signal.addEventListener("abort", resolve));
     return { card: noteCard("cancelled"), isRepeat: false };
   });
-  await running.close();
+  const closed = running.close(0);
+  await vi.advanceTimersByTimeAsync(0);
+  await closed;
   expect(delivery.outcome).toEqual({ kind: "stopped" });
 });
 

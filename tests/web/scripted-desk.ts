@@ -69,6 +69,7 @@ export async function openTestDoor(desk: Desk, options: Partial<WebDoorOptions> 
     people: PEOPLE,
     company: { name: "Invented & Sons", isInvented: true },
     log: { error: () => {} },
+    pace: { drain_ms: 0, flush_ms: 0 },
     ...options,
   });
 }

@@ -1,8 +1,18 @@
 import { openComposer } from "./composer.js";
 import { find } from "./find.js";
 import { describeForm, readForm } from "./forms.js";
-import { findStorage, newId, openLogStore } from "./log-store.js";
-import { announce, bringIntoView, firstProblem, show, showAll, showProgress, showUnderWay } from "./log-view.js";
+import { findStorage, LOG, newId, openLogStore } from "./log-store.js";
+import {
+  announce,
+  firstProblem,
+  followAnswer,
+  goTo,
+  show,
+  showAll,
+  showForms,
+  showProgress,
+  showUnderWay,
+} from "./log-view.js";
 import { openPeople } from "./people.js";
 import { createSender } from "./sender.js";
 import { word } from "./words.js";
@@ -16,7 +26,7 @@ const sender = createSender(store, {
   onChange: (entry) => {
     show(entry);
     if (entry.state === "waiting" && entry.tries === 1) announce(word("waiting"));
-    if (entry.problem !== undefined) announce(entry.problem);
+    if (entry.state === "failed" || entry.state === "refused") announce(entry.problem || word(entry.state));
     find("not-kept", HTMLElement).hidden = store.isKept();
   },
   onUnderWay: showUnderWay,
@@ -24,7 +34,7 @@ const sender = createSender(store, {
   onAnswer: (entry, { summary, language }) => {
     people.learnLanguage(entry.user, language);
     announce(summary);
-    bringIntoView(entry);
+    followAnswer(entry);
     if (entry.form) firstProblem(entry)?.focus();
   },
 });
@@ -48,7 +58,7 @@ function ask(what) {
   };
   store.put(entry);
   show(entry);
-  bringIntoView(entry);
+  goTo(entry);
   void sender.wake();
 }
 
@@ -98,8 +108,8 @@ document.addEventListener("input", ({ target }) => {
   const form = target instanceof Element ? target.closest("form[data-topic]") : null;
   const entry = form ? entryOf(form) : undefined;
   if (!(form instanceof HTMLFormElement) || !entry) return;
-  const others = (entry.typed ?? []).filter((one) => one.topic !== form.dataset["topic"]);
-  store.put({ ...entry, typed: [...others, readForm(form)] });
+  const others = store.formsOf(entry.id).filter((one) => one.topic !== form.dataset["topic"]);
+  store.keepForms(entry.id, [...others, readForm(form)]);
 });
 
 find("fresh", HTMLButtonElement).addEventListener("click", () => {
@@ -116,9 +126,13 @@ document.addEventListener("visibilitychange", () => {
   if (document.visibilityState === "visible") tryAgain();
 });
 /** Another tab of this browser changed the log. */
-window.addEventListener("storage", () => showAll(store.entries()));
+window.addEventListener("storage", ({ key }) => {
+  if (key === LOG || key === null) showAll(store.entries());
+});
 
 find("not-kept", HTMLElement).hidden = store.isKept();
 showAll(store.entries());
-document.getElementById("log")?.lastElementChild?.scrollIntoView({ block: "start" });
+for (const entry of store.entries()) showForms(entry, store.formsOf(entry.id));
+const last = store.entries().at(-1);
+if (last) goTo(last);
 tryAgain();

@@ -19,10 +19,11 @@
  * @property {FilledForm} [form]
  * @property {string} [problem] why it was not answered
  * @property {{ html: string, language: string }} [answer]
- * @property {FilledForm[]} [typed] what stands in the forms of the answer, not sent yet
  */
 
-const LOG = "oldhand.log";
+/** Where the browser keeps the entries. */
+export const LOG = "oldhand.log";
+const FORMS = "oldhand.forms";
 const CONVERSATION = "oldhand.conversation";
 const MOST_ANSWERED = 100;
 
@@ -75,7 +76,18 @@ export function openLogStore(storage) {
     /** Starts a new conversation. What still waits to be sent stays, in its own conversation. */
     clear: () => {
       save(entries().filter((one) => one.state === "waiting"));
+      keeper.set(FORMS, "{}");
       keeper.set(CONVERSATION, newId());
+    },
+    /**
+     * What stands in the forms of an entry's answer, not sent yet; kept apart, because every key typed there is kept.
+     * @param {string} id
+     * @returns {FilledForm[]}
+     */
+    formsOf: (id) => JSON.parse(keeper.get(FORMS) ?? "{}")[id] ?? [],
+    /** @param {string} id @param {FilledForm[]} forms */
+    keepForms: (id, forms) => {
+      keeper.set(FORMS, JSON.stringify({ ...JSON.parse(keeper.get(FORMS) ?? "{}"), [id]: forms }));
     },
     /** @param {string} name */
     get: (name) => keeper.get(name),

@@ -5,6 +5,7 @@ import { currentLanguage, word } from "./words.js";
 /**
  * Shows the log: one entry for each message, in order.
  * @typedef {import("./log-store.js").Entry} Entry
+ * @typedef {import("./log-store.js").FilledForm} FilledForm
  * @typedef {import("./sender.js").CardLine} CardLine
  */
 
@@ -15,6 +16,11 @@ const announcer = find("announcer", HTMLElement);
 /** Says something to people who listen to the page. @param {string} text */
 export function announce(text) {
   announcer.textContent = text;
+}
+
+/** Puts back what was typed into the forms of an answer. @param {Entry} entry @param {FilledForm[]} forms */
+export function showForms(entry, forms) {
+  fillForms(elementOf(entry), forms);
 }
 
 /** Brings the shown log in line with the entries that are kept. @param {Entry[]} entries */
@@ -30,7 +36,7 @@ export function show(entry) {
   const element = elementOf(entry);
   element.dataset["state"] = entry.state;
   showState(element, entry);
-  if (entry.answer && showAnswer(element, entry.answer.html)) fillForms(element, entry.typed ?? []);
+  if (entry.answer) showAnswer(element, entry.answer.html);
 }
 
 /**
@@ -50,13 +56,21 @@ export function showProgress(entry, line) {
   showAnswer(element, line.html);
 }
 
+/** Scrolls to what was just asked. @param {Entry} entry */
+export function goTo(entry) {
+  elementOf(entry).scrollIntoView({ block: "start" });
+}
+
 /**
- * Scrolls so that the start of the entry is in sight and as much of its answer as fits.
+ * Scrolls so that as much of a new answer as fits is in sight, from its question on. Somebody who reads further up is
+ * left there.
  * @param {Entry} entry
  */
-export function bringIntoView(entry) {
+export function followAnswer(entry) {
   const element = elementOf(entry);
-  if (element === log.lastElementChild) element.scrollIntoView({ block: "start" });
+  const { top, bottom } = element.getBoundingClientRect();
+  const isInSight = top < window.innerHeight && bottom > 0;
+  if (isInSight && element === log.lastElementChild) goTo(entry);
 }
 
 /** The first field of the entry's answer that was not understood. @param {Entry} entry */
@@ -129,12 +143,10 @@ const shownHtml = new WeakMap();
  * The card comes escaped from our own server.
  * @param {HTMLElement} element
  * @param {string} html
- * @returns {boolean} true when it changed
  */
 function showAnswer(element, html) {
   const answer = partOf(element, "answer", HTMLElement);
-  if (shownHtml.get(answer) === html) return false;
+  if (shownHtml.get(answer) === html) return;
   shownHtml.set(answer, html);
   answer.innerHTML = html;
-  return true;
 }

@@ -4,8 +4,8 @@ import { toBase } from "../../units/convert.ts";
 import { declareCaution } from "../caution.ts";
 import { isOver, isUnder } from "../compare.ts";
 
-/** Highest temperature at a tub or shower. */
-const LIMIT_C = toBase(120, "F");
+/** As the codes print it, 120 °F (49 °C): the rounder of the two, so that 49 °C typed in SI is met. IPC 2021, 412.5. */
+const LIMIT_C = 49;
 /** From here on, without a valve, the stronger caution speaks. */
 const VERY_HOT_C = toBase(140, "F");
 

@@ -3,7 +3,8 @@ import { toBase } from "../../units/convert.ts";
 import { declareCaution } from "../caution.ts";
 import { isOver } from "../compare.ts";
 
-const LIMIT_C = toBase(120, "F");
+/** As the codes print it, 120 °F (49 °C): the rounder of the two, so that 49 °C typed in SI is met. IPC 2021, 412.5. */
+const LIMIT_C = 49;
 
 export const caution = declareCaution({
   id: "tap_above_limit",

@@ -24,7 +24,13 @@ export interface FactReader {
 }
 
 /** Signs that crews type for a little word. */
-const SHORT_FORMS: Readonly<Record<string, readonly string[]>> = { at: ["@"], a: ["@"], with: ["w/"], con: ["c/"] };
+const SHORT_FORMS: Readonly<Record<string, readonly string[]>> = {
+  at: ["@"],
+  to: ["→", ">"],
+  a: ["@", "→", ">"],
+  with: ["w/"],
+  con: ["c/"],
+};
 
 /** Gathers the words of a fact. */
 export function makeFactReader(fact: string, spec: FactSpec, texts: readonly FactWords[]): FactReader {

@@ -54,17 +54,19 @@ export function missTopic(folded: string, text: string, library: Library, langua
   const near = words.map((found) => ({ ...found, nearest: nearestWords(found.word, known) }));
   const meant = near.find(({ nearest }) => nearest.length > 0) ?? near[0];
   if (meant === undefined) return { facts: {}, problems: [], readings: [] };
-  const nearest = meant.nearest.length > 0 ? meant.nearest : topicsKnowing(folded, meant.start, library);
+  const nearest = meant.nearest.length > 0 ? meant.nearest : topicsKnowing(folded, meant, library);
   const word = text.slice(meant.start, meant.start + meant.word.length);
   return { facts: {}, problems: [{ kind: "unknown-word", word, nearest }], readings: [] };
 }
 
-/** The topics in which a word names something. */
-function topicsKnowing(folded: string, start: number, library: Library): readonly string[] {
-  const knowing = [...library.topics.values()].filter((topic) =>
-    matchPhrase(wordsOf(library, topic).book, folded, start, endsWord)?.meanings.some(({ as }) => isNaming(as)),
+/** The topics in which a word names something, or nearly does. */
+function topicsKnowing(folded: string, { word, start }: FoundWord, library: Library): readonly string[] {
+  const topics = [...library.topics.values()].map((topic) => ({ id: topic.id, words: wordsOf(library, topic) }));
+  const knowing = topics.filter(({ words }) =>
+    matchPhrase(words.book, folded, start, endsWord)?.meanings.some(({ as }) => isNaming(as)),
   );
-  return knowing.slice(0, MOST_TOPICS).map(({ id }) => id);
+  const near = topics.filter(({ words: { offered } }) => nearestWords(word, [...offered.en, ...offered.es]).length > 0);
+  return (knowing.length > 0 ? knowing : near).slice(0, MOST_TOPICS).map(({ id }) => id);
 }
 
 function isNaming(as: string): boolean {

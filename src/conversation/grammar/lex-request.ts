@@ -1,5 +1,6 @@
 import { endsWord, matchPhrase, type PhraseMatch } from "../../units/phrase-book.ts";
 import { readQuantityAt, startsValue } from "../../units/read-quantity.ts";
+import { isUnitWord } from "../../units/read-unit.ts";
 import type { QuantityToken } from "../../units/written-value.ts";
 import type { Lexeme, PlainText } from "./lexeme.ts";
 import { readDay } from "./read-day.ts";
@@ -68,7 +69,7 @@ function endsWordOrPlural(folded: string, end: number): boolean {
 }
 
 /** The sign that makes a key of the word before it, or nothing. */
-export function keySignAt(folded: string, at: number): string | undefined {
+function keySignAt(folded: string, at: number): string | undefined {
   KEY_SIGN.lastIndex = at;
   const sign = KEY_SIGN.exec(folded)?.[0];
   if (sign !== undefined) return sign;
@@ -128,6 +129,8 @@ function stepUnknown({ text, folded }: PlainText, at: number, words: TopicWords)
   const phrase = matchPhrase(words.elsewhere, folded, at, endsWordOrPlural);
   const end = Math.max(at + single.length, phrase?.end ?? 0);
   const word = text.slice(at, end);
+  // A unit without a number: "how many feet".
+  if (isUnitWord(word)) return { end };
   const sign = /^ ?=/.exec(folded.slice(end, end + 2))?.[0];
   if (sign === undefined) return { end, lexeme: { kind: "unknown", word, start: at, isKey: false } };
   TO_GAP.lastIndex = end + sign.length + (folded.charAt(end + sign.length) === " " ? 1 : 0);

@@ -25,14 +25,14 @@ export interface PairLexeme {
   readonly end: number;
 }
 /** A word that is not known here; `isKey` when it stood before an equals sign. */
-export interface UnknownLexeme {
+interface UnknownLexeme {
   readonly kind: "unknown";
   readonly word: string;
   readonly start: number;
   readonly isKey: boolean;
 }
 /** A comma, a line end, an "and": what stands on one side does not name what stands on the other. */
-export interface BreakLexeme {
+interface BreakLexeme {
   readonly kind: "break";
 }
 export type Lexeme = ValueLexeme | WordLexeme | PairLexeme | UnknownLexeme | BreakLexeme;

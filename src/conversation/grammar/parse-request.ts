@@ -13,7 +13,7 @@ import { readFlagsAndOptions } from "./read-flags.ts";
 import { splitValues } from "./split-values.ts";
 import { type TopicWords, wordsOf } from "./topic-words.ts";
 
-export type { BadValueReason, ParsedRequest, RequestOptions, RequestProblem, UnitReading } from "./parsed-request.ts";
+export type { BadValueReason, ParsedRequest, RequestOptions, RequestProblem } from "./parsed-request.ts";
 
 /**
  * Reads one message as a request: `key=value` pairs and loose English or Spanish of the trade, in any order, with or

@@ -10,7 +10,7 @@ import type { NumberedOption } from "./numbered-options.ts";
 import { BREAKS, FILLERS, NEGATIONS, NO, OR, YES } from "./trade-words-table.ts";
 
 /** A word that means the same in every topic. */
-export interface GeneralMeaning {
+interface GeneralMeaning {
   readonly as: "not" | "no" | "yes" | "or" | "break" | "filler";
 }
 /** What a phrase may mean in a request about one topic. */

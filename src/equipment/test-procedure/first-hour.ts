@@ -31,14 +31,14 @@ export interface FirstHourResult {
  * The first-hour test: draw at 3 gpm until the outlet has fallen 15 F, let the highest source that runs recover to its cut-out, draw again,
  * until an hour is over.
  * @param unit data sheet
+ * @param stand the unit on the stand, at rating conditions where no other stand is given
  * @returns first-hour rating [L] and the draws behind it
  * @source 10 CFR 430 subpart B appendix E, 5.3.3 and 6.1, from memory: a draw that is running at the hour's end is
  *   finished; otherwise power is cut and a last draw is made down to the temperature at which the one before it ended,
  *   and counts by (T_del,n - T_min,n-1) / (T_del,n-1 - T_min,n-1)
- * @limits which cut-out lets the next draw begin is read as the upper element's where it runs, else the last to run
+ * @limits a unit that keeps up with the draw is stopped after an hour of it; which cut-out lets the next draw begin is read as the upper element's where it runs, else the last to run
  */
-export function runFirstHour(unit: WaterHeater): FirstHourResult {
-  const stand = mountUnit(unit, ratingPolicy(unit));
+export function runFirstHour(unit: WaterHeater, stand = mountUnit(unit, ratingPolicy(unit))): FirstHourResult {
   const draws: FirstHourDraw[] = [];
   while (stand.engine.now_s < FIRST_HOUR.hour_s) {
     draws.push(drawDown(stand));
@@ -55,7 +55,7 @@ export function runFirstHour(unit: WaterHeater): FirstHourResult {
   return { firstHour_L: counted + share * forced.volume_L, draws: [...draws, forced], isLastForced: true };
 }
 
-/** Draws until the outlet has fallen by 15 F from its highest, or to a given temperature. */
+/** Draws until the outlet has fallen by 15 F from its highest, or to a given temperature; an hour at the most. */
 function drawDown(stand: TestStand, floor_C?: number): FirstHourDraw {
   const start_s = stand.engine.now_s;
   let highest_C = Number.NEGATIVE_INFINITY;
@@ -66,7 +66,8 @@ function drawDown(stand: TestStand, floor_C?: number): FirstHourDraw {
     highest_C = Math.max(highest_C, mean_C);
     volume_L += litres;
     warmth += litres * mean_C;
-    if (mean_C <= (floor_C ?? highest_C - FIRST_HOUR.outletFall_K))
+    const isEndless = stand.engine.now_s - start_s >= FIRST_HOUR.hour_s;
+    if (isEndless || mean_C <= (floor_C ?? highest_C - FIRST_HOUR.outletFall_K))
       return { start_s, volume_L, mean_C: warmth / volume_L, end_C: mean_C };
   }
 }

@@ -1,10 +1,10 @@
 import { advanceTo, settleDebt } from "../../physics/tank/advance.ts";
-import { cell } from "../../physics/tank/cell.ts";
+import { byte, cell } from "../../physics/tank/cell.ts";
 import { HEAT_PUMP, LOWER, UPPER } from "../../physics/tank/control.ts";
 import { drawHotWater, makeOpenDraws, type OpenDraws } from "../../physics/tank/draw.ts";
 import { type Engine, startEngine } from "../../physics/tank/engine.ts";
 import { setPolicy } from "../../physics/tank/plan-course.ts";
-import { meetRoom, steadyAir } from "../../physics/tank/room-air.ts";
+import { meetRoom, type RoomAir, steadyAir } from "../../physics/tank/room-air.ts";
 import { meanTemperature_C } from "../../physics/tank/tank-state.ts";
 import { POLICIES, type Policy } from "../policies.ts";
 import type { WaterHeater } from "../water-heater.ts";
@@ -32,15 +32,32 @@ export function ratingPolicy(unit: WaterHeater): Policy {
   return POLICIES[shipped];
 }
 
-/** Sets a unit up at rating conditions with a full tank that has just cut out. */
-export function mountUnit(unit: WaterHeater, policy: Policy): TestStand {
-  const engine = startEngine(unit, {
-    policy,
+/** What a unit meets on the stand. */
+export interface StandConditions {
+  readonly setpoint_C: number;
+  readonly supply_V: number;
+  readonly inlet_C: number;
+  readonly air: RoomAir;
+}
+
+function ratingConditions(unit: WaterHeater): StandConditions {
+  return {
     setpoint_C: RATING.outlet_C,
     supply_V: ratingVolts(unit),
     inlet_C: RATING.supply_C,
-    roomAir: steadyAir(RATING.ambient_C, RATING.relativeHumidity),
-    start_C: RATING.outlet_C,
+    air: steadyAir(RATING.ambient_C, RATING.relativeHumidity),
+  };
+}
+
+/** Sets a unit up, at rating conditions where no others are given, with a full tank that has just cut out. */
+export function mountUnit(unit: WaterHeater, policy: Policy, conditions = ratingConditions(unit)): TestStand {
+  const engine = startEngine(unit, {
+    policy,
+    setpoint_C: conditions.setpoint_C,
+    supply_V: conditions.supply_V,
+    inlet_C: conditions.inlet_C,
+    roomAir: conditions.air,
+    start_C: conditions.setpoint_C,
   });
   meetRoom(engine);
   const open = makeOpenDraws(1);
@@ -87,12 +104,12 @@ export function switchOff(stand: TestStand): void {
 /** True while any source runs. */
 export function isHeating({ engine }: TestStand): boolean {
   const { on } = engine.switches;
-  return cell(on, HEAT_PUMP) === 1 || cell(on, UPPER) === 1 || cell(on, LOWER) === 1;
+  return byte(on, HEAT_PUMP) === 1 || byte(on, UPPER) === 1 || byte(on, LOWER) === 1;
 }
 
 /** True while the upper element runs. */
 export function isUpperHeating({ engine }: TestStand): boolean {
-  return cell(engine.switches.on, UPPER) === 1;
+  return byte(engine.switches.on, UPPER) === 1;
 }
 
 /** Electricity used so far [J]. */

@@ -51,8 +51,8 @@ export const common: CommonTexts = {
   basis: {
     published: "published",
     computed: "computed",
-    common_practice: "common practice, no published source",
-    from_memory: "from memory, not looked up",
+    common_practice: "common practice",
+    from_memory: "from memory",
     invented: "invented for the demo",
   },
   source: (title, basis) => `${title} (${basis})`,
@@ -185,6 +185,7 @@ export const common: CommonTexts = {
   unsaidTaken: (value, source) => `If not said: ${value}, ${source}.`,
   unsaidOpen: "May be left open.",
   unsaidAsked: "I ask if it is not said.",
+  unsaidExcused: (other) => `I ask if neither it nor this is said: ${other}.`,
   freeValue: { name: "a name from your books", day: "a date, such as 2026-01-31" },
   asForm: "As a form",
   unknownTopic: (word) => `I have no question called “${word}”.`,

@@ -1,5 +1,5 @@
 import type { commonFacts as specs } from "../../declaration/common-facts.ts";
-import type { FactTexts } from "../topic-texts.ts";
+import type { FactTexts, OptionTexts } from "../topic-texts.ts";
 
 /** Palabras de los datos que comparten varios temas. */
 export const commonFacts = {
@@ -45,4 +45,83 @@ export const commonFacts = {
     help: "Una válvula termostática en el calentador que le agrega agua fría.",
     words: ["válvula mezcladora", "mezcladora", "válvula termostática"],
   },
-} as const satisfies { readonly [I in keyof typeof specs]: FactTexts };
+  people: {
+    label: "Personas",
+    question: "¿Cuántas personas viven ahí?",
+    help: "Cuente a todos los que se bañan ahí en un día normal.",
+    words: ["personas", "habitantes", "gente", "familia de"],
+  },
+  bathrooms: {
+    label: "Baños",
+    question: "¿Cuántos cuartos tienen regadera o tina?",
+    help: "Tantas personas se pueden bañar a la vez.",
+    words: ["baños", "baños completos", "regaderas a la vez"],
+  },
+  model: {
+    label: "Modelo",
+    question: "¿Qué modelo del catálogo?",
+    help: "Su nombre corto en el catálogo de la empresa, como hollin-80.",
+    words: ["modelo"],
+  },
+  wanted: {
+    label: "Deseada en las llaves",
+    question: "¿Qué tan caliente debe salir en regaderas y llaves?",
+    help: "Mezclada en la llave. Las regaderas van cerca de 105 °F; el límite en tinas y regaderas es 120 °F.",
+    words: ["deseada", "en la llave", "temperatura de regadera"],
+  },
+  place: {
+    label: "Lugar",
+    question: "¿En qué lugar?",
+    help: "Un lugar de los libros de la empresa. De ahí salen el agua fría y el aire junto al calentador.",
+    words: ["lugar", "pueblo", "ciudad"],
+  },
+  month: {
+    label: "Mes",
+    question: "¿En qué mes?",
+    words: ["mes"],
+    options: {
+      "1": { label: "Enero", words: ["ene"] },
+      "2": { label: "Febrero", words: [] },
+      "3": { label: "Marzo", words: [] },
+      "4": { label: "Abril", words: ["abr"] },
+      "5": { label: "Mayo", words: [] },
+      "6": { label: "Junio", words: [] },
+      "7": { label: "Julio", words: [] },
+      "8": { label: "Agosto", words: ["ago"] },
+      "9": { label: "Septiembre", words: ["septiembre"] },
+      "10": { label: "Octubre", words: [] },
+      "11": { label: "Noviembre", words: [] },
+      "12": { label: "Diciembre", words: ["dic"] },
+    },
+  },
+  mode: {
+    label: "Modo",
+    question: "¿En qué modo trabaja?",
+    help: "La pantalla del equipo usa sus propios nombres; elija lo que hace.",
+    words: ["modo", "modo de operación"],
+    options: {
+      heat_pump_only: { label: "Solo bomba de calor", words: ["bomba de calor sola"] },
+      heat_pump_first: { label: "Primero la bomba de calor", words: ["bomba de calor con respaldo", "híbrido"] },
+      both_together: { label: "Las dos fuentes juntas", words: ["ambas fuentes"] },
+      elements_only: { label: "Solo resistencias", words: ["solo elementos"] },
+    },
+  },
+  supply: {
+    label: "Voltaje de suministro",
+    question: "¿Qué voltaje hay en el equipo?",
+    help: "240 V en casi toda casa, 208 V de un servicio trifásico, 120 V en equipos de enchufe.",
+    words: ["suministro", "voltaje", "alimentación"],
+  },
+  rate: {
+    label: "Tarifa eléctrica",
+    question: "¿La electricidad cuesta lo mismo a toda hora?",
+    help: "Está en el recibo de luz. Los precios son los de los libros de la empresa.",
+    words: ["tarifa", "plan de precios", "tarifa eléctrica"],
+    options: {
+      flat: { label: "Tarifa fija", words: ["fija", "mismo precio todo el día"] },
+      time_of_use: { label: "Tarifa horaria", words: ["horaria", "por horario", "precio por hora"] },
+    },
+  },
+} as const satisfies {
+  readonly [I in keyof typeof specs]: FactTexts & { readonly options?: Readonly<Record<string, OptionTexts>> };
+};

@@ -51,7 +51,7 @@ export const common: CommonTexts = {
   basis: {
     published: "publicado",
     computed: "calculado",
-    common_practice: "práctica común, sin fuente publicada",
+    common_practice: "práctica común",
     from_memory: "de memoria, sin consultar",
     invented: "inventado para la demostración",
   },
@@ -185,6 +185,7 @@ export const common: CommonTexts = {
   unsaidTaken: (value, source) => `Si no se dice: ${value}, ${source}.`,
   unsaidOpen: "Puede quedar sin dato.",
   unsaidAsked: "Si no se dice, lo pregunto.",
+  unsaidExcused: (other) => `Lo pregunto si no se dice ni esto ni: ${other}.`,
   freeValue: { name: "un nombre de sus libros", day: "una fecha, como 2026-01-31" },
   asForm: "Como formulario",
   unknownTopic: (word) => `No tengo una pregunta llamada “${word}”.`,

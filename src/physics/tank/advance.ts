@@ -1,10 +1,12 @@
 import { askMap } from "../heat-pump.ts";
-import { cell } from "./cell.ts";
-import { checkWater, isBarred, meetAir } from "./condenser.ts";
+import { byte, cell, whole } from "./cell.ts";
+import { checkWater, isBarred, meetAir, watchWater } from "./condenser.ts";
 import { decide, HEAT_PUMP, LOWER, measureExcess, SWITCH_TOLERANCE_K, type Switches, UPPER } from "./control.ts";
 import type { CondenserState, Engine } from "./engine.ts";
 import { exchangeHeat } from "./exchange.ts";
 import {
+  CONDENSER_FROM,
+  CONDENSER_TO,
   findPlaces,
   heatAlongCondenser,
   LOWER_SENSOR,
@@ -51,11 +53,11 @@ export function advanceTo(engine: Engine, until_s: number): void {
 function prepareStep(engine: Engine): void {
   const { condenser, switches, step } = engine;
   if (engine.isMoved) noticeMove(engine);
-  if (condenser && (condenser.isWaterHot || cell(switches.on, HEAT_PUMP) === 1)) checkWater(engine, condenser);
+  if (condenser && (condenser.isWaterHot || byte(switches.on, HEAT_PUMP) === 1)) checkWater(engine, condenser);
   const isDue = engine.isUndecided || isBarred(condenser) !== engine.isBarred || switches.now_s >= switches.timer_s;
   // Far from every switching point a decision would change nothing.
   if (isDue || switches.excess_K >= -SWITCH_TOLERANCE_K) decideAnew(engine);
-  if (condenser?.isAirStale && cell(switches.on, HEAT_PUMP) === 1) meetAir(engine, condenser);
+  if (condenser?.isAirStale && byte(switches.on, HEAT_PUMP) === 1) meetAir(engine, condenser);
   const longest_s = isHeating(switches) ? engine.pace.heating_s : engine.pace.idle_s;
   const timer_s = Math.max(SHORTEST_STEP_s, switches.timer_s - switches.now_s);
   step.seconds = Math.min(step.seconds, longest_s, timer_s);
@@ -69,7 +71,7 @@ function noticeMove(engine: Engine): void {
   findPlaces(places, tank);
   readSensors(engine);
   measureExcess(switches);
-  if (condenser && (condenser.isWaterHot || cell(switches.on, HEAT_PUMP) === 1)) spreadCondenser(places, tank);
+  if (condenser && (condenser.isWaterHot || byte(switches.on, HEAT_PUMP) === 1)) watchWater(engine, condenser);
 }
 
 function decideAnew(engine: Engine): void {
@@ -85,7 +87,7 @@ function decideAnew(engine: Engine): void {
 }
 
 function isHeating({ on }: Switches): boolean {
-  return cell(on, HEAT_PUMP) === 1 || cell(on, UPPER) === 1 || cell(on, LOWER) === 1;
+  return byte(on, HEAT_PUMP) === 1 || byte(on, UPPER) === 1 || byte(on, LOWER) === 1;
 }
 
 /** Brings the switches' readings up to date with the tank, whose places must be. */
@@ -94,7 +96,7 @@ export function readSensors(engine: Engine): void {
   const { t_C: t } = engine.tank;
   const { sensor_C } = engine.switches;
   for (let sensor = LOWER_SENSOR; sensor <= UPPER_SENSOR; sensor += 1) {
-    const slug = cell(slugs, sensor);
+    const slug = whole(slugs, sensor);
     const low_C = cell(t, slug);
     sensor_C[sensor] = low_C + cell(sensorShare, sensor) * (cell(t, slug + 1) - low_C);
   }
@@ -147,7 +149,7 @@ function retakeStep(engine: Engine): void {
 /** One step of heating, exchange and rising; what it did stands in `step` and `exchange`. */
 function takeStep(engine: Engine): void {
   const { tank, switches, exchange, condenser } = engine;
-  const isHeatPumpOn = cell(switches.on, HEAT_PUMP) === 1;
+  const isHeatPumpOn = byte(switches.on, HEAT_PUMP) === 1;
   if (condenser && isHeatPumpOn) heatPumpStep(engine, condenser);
   else if (isHeating(switches)) {
     heatElements(engine);
@@ -162,7 +164,7 @@ function takeStep(engine: Engine): void {
   readSensors(engine);
   measureExcess(switches);
   if (condenser === undefined || !(isHeatPumpOn || condenser.isWaterHot)) return;
-  spreadCondenser(engine.places, tank);
+  watchWater(engine, condenser);
   if (isHeatPumpOn)
     switches.excess_K = Math.max(switches.excess_K, engine.places.water_C - condenser.sheet.waterLimit.highest_C);
 }
@@ -172,6 +174,10 @@ function heatPumpStep(engine: Engine, condenser: CondenserState): void {
   const { tank, places, step } = engine;
   const { map } = condenser;
   askAtWater(engine, condenser);
+  if (step.seconds <= engine.pace.drawing_s) {
+    shortHeatPumpStep(engine, condenser);
+    return;
+  }
   const firstHalf_J = (map.heat_W * step.seconds) / 2;
   places.heat_J = firstHalf_J;
   heatAlong(engine, condenser);
@@ -185,6 +191,25 @@ function heatPumpStep(engine: Engine, condenser: CondenserState): void {
   heatAlong(engine, condenser);
   heatElements(engine);
   settle(tank);
+}
+
+/** A step so short that the middle's temperature may be estimated: the water that takes the heat rises evenly. */
+function shortHeatPumpStep(engine: Engine, condenser: CondenserState): void {
+  const { tank, places, step } = engine;
+  const { map } = condenser;
+  const { heights } = places;
+  const warmed = places.covered * (cell(heights, CONDENSER_TO) - cell(heights, CONDENSER_FROM));
+  map.water_C = places.water_C + (map.heat_W * step.seconds) / (2 * warmed * tank.model.layer_J_K);
+  askMap(map);
+  step.heatPumpHeat_J = map.heat_W * step.seconds;
+  step.compressor_J = map.compressor_W * step.seconds;
+  places.heat_J = step.heatPumpHeat_J;
+  heatAlong(engine, condenser);
+  heatElements(engine);
+  heatElements(engine);
+  settle(tank);
+  exchangeIfDue(engine);
+  if (engine.exchange.seconds > 0) settle(tank);
 }
 
 /** Spreads the condenser over the water as it is, and asks the map at the temperature that it feels. */
@@ -230,8 +255,8 @@ function heatAlong(engine: Engine, condenser: CondenserState): void {
 function heatElements(engine: Engine): void {
   const { tank, switches, places, power_W, step } = engine;
   for (let source = UPPER; source <= LOWER; source += 1) {
-    if (cell(switches.on, source) === 0) continue;
-    const slug = cell(places.slugs, UPPER_ELEMENT + source - UPPER);
+    if (byte(switches.on, source) === 0) continue;
+    const slug = whole(places.slugs, UPPER_ELEMENT + source - UPPER);
     const heat_J = (cell(power_W, source) * step.seconds) / 2;
     tank.t_C[slug] = cell(tank.t_C, slug) + heat_J / (tank.model.layer_J_K * cell(tank.size, slug));
   }

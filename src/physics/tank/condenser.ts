@@ -1,8 +1,10 @@
 import { condensatePerHeat_kg_J } from "../cooling-coil.ts";
 import { askMap, setAir } from "../heat-pump.ts";
 import { wetBulb_C } from "../moist-air.ts";
+import { cell, whole } from "./cell.ts";
 import { SWITCH_TOLERANCE_K } from "./control.ts";
 import type { CondenserState, Engine } from "./engine.ts";
+import { CONDENSER_TO, spreadCondenser } from "./places.ts";
 
 /**
  * Sets the lock-outs for air; asked when the air changes. Each bars the compressor past its limit and lets it go again
@@ -16,6 +18,17 @@ export function checkAir(engine: Engine, condenser: CondenserState): void {
   if (dryBulb_C > highest_C) condenser.isAirHot = true;
   else if (dryBulb_C <= highest_C - comeBack_K) condenser.isAirHot = false;
   condenser.isAirStale = true;
+}
+
+/**
+ * Reads the water that the heat pump feels, or where all of it is far under the limit, the warmest of it: what is felt is
+ * never warmer, and reading it costs more.
+ */
+export function watchWater({ places, tank }: Engine, condenser: CondenserState): void {
+  const warmest_C = cell(tank.t_C, whole(places.slugs, CONDENSER_TO));
+  const isFar = warmest_C < condenser.sheet.waterLimit.highest_C - SWITCH_TOLERANCE_K;
+  if (isFar && !condenser.isWaterHot) places.water_C = warmest_C;
+  else spreadCondenser(places, tank);
 }
 
 /** Sets the lock-out for water, likewise, from fresh water along the condenser. */

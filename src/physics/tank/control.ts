@@ -1,6 +1,6 @@
 import type { Policy, Sensor, SourceRule } from "../../equipment/policies.ts";
 import type { HeatSource, WaterHeater } from "../../equipment/water-heater.ts";
-import { cell } from "./cell.ts";
+import { byte, cell } from "./cell.ts";
 
 /** Places of the three sources in every array of this folder. */
 export const HEAT_PUMP = 0;
@@ -106,9 +106,9 @@ export function prepareControl(unit: WaterHeater, policy: Policy, setpoint_C: nu
 export function adoptControl(control: ControlState, switches: Switches): void {
   control.shortSince_s.fill(NEVER);
   for (let rule = 0; rule < control.rules; rule += 1) {
-    const isOn = cell(switches.on, cell(control.source, rule)) === 1;
-    const isShort = cell(switches.sensor_C, cell(control.sensor, rule)) < cell(control.stop_C, rule);
-    control.wants[rule] = isOn && isShort && cell(control.onlyWithoutHeatPump, rule) === 0 ? 1 : 0;
+    const isOn = byte(switches.on, byte(control.source, rule)) === 1;
+    const isShort = cell(switches.sensor_C, byte(control.sensor, rule)) < cell(control.stop_C, rule);
+    control.wants[rule] = isOn && isShort && byte(control.onlyWithoutHeatPump, rule) === 0 ? 1 : 0;
   }
 }
 
@@ -137,10 +137,10 @@ export function decide(control: ControlState, switches: Switches, isHeatPumpBarr
   let granted = 0;
   if (timedHeatPump(control, switches, isHeatPumpBarred, (wanted & (1 << HEAT_PUMP)) !== 0))
     // A compressor in its shortest run is not pushed aside by an element.
-    granted = cell(switches.on, HEAT_PUMP) === 1 ? grant(control, granted, HEAT_PUMP) : granted;
+    granted = byte(switches.on, HEAT_PUMP) === 1 ? grant(control, granted, HEAT_PUMP) : granted;
   for (let rule = 0; rule < control.rules; rule += 1) {
-    const source = cell(control.source, rule);
-    if ((wanted & (1 << source)) === 0 || cell(control.wants, rule) === 0) continue;
+    const source = byte(control.source, rule);
+    if ((wanted & (1 << source)) === 0 || byte(control.wants, rule) === 0) continue;
     if (source === HEAT_PUMP && !mayStart(control, switches, isHeatPumpBarred)) continue;
     granted = grant(control, granted, source);
   }
@@ -152,14 +152,14 @@ export function decide(control: ControlState, switches: Switches, isHeatPumpBarr
 function readRules(control: ControlState, switches: Switches, isHeatPumpBarred: boolean): number {
   let wanted = 0;
   for (let rule = 0; rule < control.rules; rule += 1) {
-    const t_C = cell(switches.sensor_C, cell(control.sensor, rule));
-    if (cell(control.wants, rule) === 1) {
+    const t_C = cell(switches.sensor_C, byte(control.sensor, rule));
+    if (byte(control.wants, rule) === 1) {
       if (t_C >= cell(control.stop_C, rule) - SWITCH_TOLERANCE_K) control.wants[rule] = 0;
     } else if (t_C > cell(control.start_C, rule) + SWITCH_TOLERANCE_K) control.shortSince_s[rule] = NEVER;
     else wait(control, switches, rule);
-    if (cell(control.wants, rule) === 0) continue;
-    if (cell(control.onlyWithoutHeatPump, rule) === 1 && !isHeatPumpBarred) continue;
-    wanted |= 1 << cell(control.source, rule);
+    if (byte(control.wants, rule) === 0) continue;
+    if (byte(control.onlyWithoutHeatPump, rule) === 1 && !isHeatPumpBarred) continue;
+    wanted |= 1 << byte(control.source, rule);
   }
   return wanted;
 }
@@ -177,7 +177,7 @@ function wait(control: ControlState, switches: Switches, rule: number): void {
 
 /** True where the compressor must go on because its shortest run is not over. */
 function timedHeatPump(control: ControlState, switches: Switches, isBarred: boolean, isWanted: boolean): boolean {
-  if (isBarred || cell(switches.on, HEAT_PUMP) === 0) return false;
+  if (isBarred || byte(switches.on, HEAT_PUMP) === 0) return false;
   const free_s = cell(switches.changed_s, HEAT_PUMP) + control.shortestRun_s;
   if (switches.now_s >= free_s) return false;
   if (!isWanted) setTimer(switches, free_s);
@@ -187,7 +187,7 @@ function timedHeatPump(control: ControlState, switches: Switches, isBarred: bool
 /** True where the compressor is allowed on: not barred, and running already or rested long enough. */
 function mayStart(control: ControlState, switches: Switches, isBarred: boolean): boolean {
   if (isBarred) return false;
-  if (cell(switches.on, HEAT_PUMP) === 1) return true;
+  if (byte(switches.on, HEAT_PUMP) === 1) return true;
   const rested_s = cell(switches.changed_s, HEAT_PUMP) + control.shortestRest_s;
   if (switches.now_s >= rested_s) return true;
   setTimer(switches, rested_s);
@@ -196,12 +196,12 @@ function mayStart(control: ControlState, switches: Switches, isBarred: boolean):
 
 function grant(control: ControlState, granted: number, source: number): number {
   for (let other = 0; other < SOURCES; other += 1)
-    if ((granted >> other) & 1 && cell(control.apart, source * SOURCES + other) === 1) return granted;
+    if ((granted >> other) & 1 && byte(control.apart, source * SOURCES + other) === 1) return granted;
   return granted | (1 << source);
 }
 
 function switchTo(switches: Switches, source: number, on: number): void {
-  if (cell(switches.on, source) === on) return;
+  if (byte(switches.on, source) === on) return;
   switches.on[source] = on;
   switches.changed_s[source] = switches.now_s;
   if (on === 1) switches.starts[source] = cell(switches.starts, source) + 1;
@@ -217,9 +217,9 @@ function noteSwitchingPoints(control: ControlState, switches: Switches): void {
   below_C.fill(Number.NEGATIVE_INFINITY);
   above_C.fill(NEVER);
   for (let rule = 0; rule < control.rules; rule += 1) {
-    const sensor = cell(control.sensor, rule);
+    const sensor = byte(control.sensor, rule);
     const start_C = cell(control.start_C, rule);
-    if (cell(control.wants, rule) === 1) above_C[sensor] = Math.min(cell(above_C, sensor), cell(control.stop_C, rule));
+    if (byte(control.wants, rule) === 1) above_C[sensor] = Math.min(cell(above_C, sensor), cell(control.stop_C, rule));
     // A rule that waits has a timer; only water that has come back would change it.
     else if (cell(control.shortSince_s, rule) < NEVER)
       above_C[sensor] = Math.min(cell(above_C, sensor), start_C + 2 * SWITCH_TOLERANCE_K);

@@ -1,4 +1,4 @@
-import { cell } from "./cell.ts";
+import { byte, cell, whole } from "./cell.ts";
 import { makeOpenDraws, type OpenDraws } from "./draw.ts";
 import type { Draws } from "./draw-list.ts";
 
@@ -73,7 +73,7 @@ function openDraw(flow: DrawFlow, number: number): void {
   const duration_s = cell(draws.duration_s, number);
   open.count = slot + 1;
   open.flow_L_s[slot] = cell(draws.volume_L, number) / duration_s;
-  open.target_C[slot] = cell(draws.isMixed, number) === 1 ? Math.min(wanted_C, flow.valve_C) : flow.valve_C;
+  open.target_C[slot] = byte(draws.isMixed, number) === 1 ? Math.min(wanted_C, flow.valve_C) : flow.valve_C;
   open.judged_C[slot] = wanted_C - flow.allowance_K;
   open.volume_L[slot] = 0;
   open.warmth_L_C[slot] = 0;
@@ -86,7 +86,7 @@ function openDraw(flow: DrawFlow, number: number): void {
 
 function closeDraw(flow: DrawFlow, slot: number): void {
   const { open, records } = flow;
-  const number = cell(flow.numbers, slot);
+  const number = whole(flow.numbers, slot);
   const volume_L = cell(open.volume_L, slot);
   const wanted_C = cell(flow.draws.wanted_C, number);
   // A draw of no water got what it wanted.
@@ -110,5 +110,5 @@ function moveDraw(flow: DrawFlow, from: number, to: number): void {
   open.hot_L[to] = cell(open.hot_L, from);
   open.lowest_C[to] = cell(open.lowest_C, from);
   flow.ends_s[to] = cell(flow.ends_s, from);
-  flow.numbers[to] = cell(flow.numbers, from);
+  flow.numbers[to] = whole(flow.numbers, from);
 }

@@ -25,6 +25,9 @@ export function makeExchange(layers: number): Exchange {
 /** Up to here e^x - 1 comes from its series, which is then right to 1e-10 of itself. */
 const SMALL_EXPONENT = 0.02;
 
+/** Two pivots that differ by less are the same but for rounding. */
+const PIVOT_ROUNDING = 1e-17;
+
 /** First terms of e^x - 1. */
 function growth(x: number): number {
   return x * (1 + (x / 2) * (1 + (x / 3) * (1 + x / 4)));
@@ -71,11 +74,16 @@ export function exchangeHeat(tank: TankState, exchange: Exchange): void {
   let carriedRight = (lowSize * cell(t, first) + lowLoss * air_C) * pivot;
   upper[first] = carriedUpper;
   right[first] = carriedRight;
+  let settledUpper = Number.POSITIVE_INFINITY;
   for (let i = first + 1; i < last; i += 1) {
     const above = i === last - 1 ? topConduct : conduct;
-    pivot = 1 / (1 + sideLoss + above + below * (1 - carriedUpper));
-    carriedUpper = above * pivot;
+    // Equal slugs soon have equal pivots; a division for each would take most of the time.
+    if (above !== conduct || below !== conduct || Math.abs(carriedUpper - settledUpper) > PIVOT_ROUNDING) {
+      pivot = 1 / (1 + sideLoss + above + below * (1 - carriedUpper));
+      settledUpper = carriedUpper;
+    }
     carriedRight = (cell(t, i) + sideLoss * air_C + below * carriedRight) * pivot;
+    carriedUpper = above * pivot;
     upper[i] = carriedUpper;
     right[i] = carriedRight;
     below = above;

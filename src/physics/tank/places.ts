@@ -1,4 +1,4 @@
-import { cell } from "./cell.ts";
+import { cell, whole } from "./cell.ts";
 import type { TankState } from "./tank-state.ts";
 
 /** Places in `heights` and `slugs`: two sensors, two elements, both ends of the condenser. */
@@ -22,13 +22,15 @@ export interface Places {
   readonly slugs: Int32Array;
   /** How far each sensor is on the way to the next centre [share]. */
   readonly sensorShare: Float64Array;
-  /** Share of the condenser that lies on each slug, and share of its heat that each slug takes up. */
+  /** Share of the condenser that lies on each slug, and what each slug takes up of its heat, times the approach [K]. */
   readonly weight: Float64Array;
   readonly uptake: Float64Array;
   /** In: how far the condensing refrigerant is above evenly warm water at the present heat [K]. */
   approach_K: number;
   /** Out: water temperature that the heat pump feels [C]. */
   water_C: number;
+  /** Out: share of the condenser that gives heat, the rest lying on water that is too warm. */
+  covered: number;
   /** Heat to be spread along the condenser [J]. */
   heat_J: number;
   version: number;
@@ -44,6 +46,7 @@ export function preparePlaces(layers: number): Places {
     uptake: new Float64Array(layers + 1),
     approach_K: 0,
     water_C: 0,
+    covered: 0,
     heat_J: 0,
     version: -1,
     condenserVersion: -1,
@@ -67,7 +70,7 @@ export function findPlaces(places: Places, tank: TankState): void {
 function placeSensor(places: Places, tank: TankState, sensor: number): void {
   const { edge, first, last } = tank;
   const twice = 2 * cell(places.heights, sensor);
-  let below = cell(places.slugs, sensor);
+  let below = whole(places.slugs, sensor);
   let low = cell(edge, below) + cell(edge, below + 1);
   if (low > twice && below > first) {
     below -= 1;
@@ -91,8 +94,8 @@ function findCondenser(places: Places, tank: TankState): void {
   const { weight, heights, slugs } = places;
   const from = cell(heights, CONDENSER_FROM);
   const to = cell(heights, CONDENSER_TO);
-  const end = cell(slugs, CONDENSER_TO);
-  for (let i = cell(slugs, CONDENSER_FROM); i <= end; i += 1) {
+  const end = whole(slugs, CONDENSER_TO);
+  for (let i = whole(slugs, CONDENSER_FROM); i <= end; i += 1) {
     const part = Math.min(cell(tank.edge, i + 1), to) - Math.max(cell(tank.edge, i), from);
     weight[i] = Math.max(0, part) / (to - from);
   }
@@ -103,36 +106,38 @@ function findCondenser(places: Places, tank: TankState): void {
  *
  * Refrigerant condenses at one temperature Tc. Each slug takes heat in proportion to its share of the condenser and to
  * Tc less its own temperature; a slug warmer than Tc takes none. With UA the conductance of the whole condenser and A =
- * Q / UA, Tc follows from A = sum of w (Tc - T) over the slugs below Tc. The water temperature felt is Tc - A: that of
+ * Q / UA, Tc = (A + sum of w T) / (sum of w) over the slugs colder than Tc. The water temperature felt is Tc - A: that of
  * evenly warm water at which the refrigerant would condense at the same Tc.
- * @param places `approach_K` in, `uptake` and `water_C` out
+ * @param places `approach_K` in; `uptake`, `covered` and `water_C` out
  * @source heat balance of a condenser at constant temperature; slugs are in order, the coldest first
  */
 export function spreadCondenser(places: Places, tank: TankState): void {
   findCondenser(places, tank);
   const { weight, uptake, slugs, approach_K } = places;
   const { t_C: t } = tank;
-  const end = cell(slugs, CONDENSER_TO);
+  const start = whole(slugs, CONDENSER_FROM);
+  const end = whole(slugs, CONDENSER_TO);
   let covered = 0;
-  let warmth = 0;
-  let condensing_C = Number.POSITIVE_INFINITY;
-  for (let i = cell(slugs, CONDENSER_FROM); i <= end && cell(t, i) < condensing_C; i += 1) {
+  let sum = approach_K;
+  for (let i = start; i <= end; i += 1) {
+    const t_C = cell(t, i);
+    if (covered > 0 && t_C * covered >= sum) break;
     covered += cell(weight, i);
-    warmth += cell(weight, i) * cell(t, i);
-    if (covered > 0) condensing_C = (approach_K + warmth) / covered;
+    sum += cell(weight, i) * t_C;
   }
+  const condensing_C = sum / covered;
+  places.covered = covered;
   places.water_C = condensing_C - approach_K;
-  for (let i = cell(slugs, CONDENSER_FROM); i <= end; i += 1)
-    uptake[i] = (cell(weight, i) * Math.max(0, condensing_C - cell(t, i))) / approach_K;
+  for (let i = start; i <= end; i += 1) uptake[i] = cell(weight, i) * Math.max(0, condensing_C - cell(t, i));
 }
 
 /** Gives `heat_J` to the slugs along the condenser as `spreadCondenser` found. */
 export function heatAlongCondenser(places: Places, tank: TankState): void {
   const { uptake, slugs } = places;
-  const rise_K = places.heat_J / tank.model.layer_J_K;
-  const end = cell(slugs, CONDENSER_TO);
-  for (let i = cell(slugs, CONDENSER_FROM); i <= end; i += 1)
-    tank.t_C[i] = cell(tank.t_C, i) + (rise_K * cell(uptake, i)) / cell(tank.size, i);
+  const rise = places.heat_J / (tank.model.layer_J_K * places.approach_K);
+  const end = whole(slugs, CONDENSER_TO);
+  for (let i = whole(slugs, CONDENSER_FROM); i <= end; i += 1)
+    tank.t_C[i] = cell(tank.t_C, i) + (rise * cell(uptake, i)) / cell(tank.size, i);
 }
 
 /**
@@ -144,10 +149,10 @@ export function stirAlongCondenser(places: Places, tank: TankState): void {
   const { weight, slugs, heights } = places;
   const { t_C: t, size } = tank;
   const span = cell(heights, CONDENSER_TO) - cell(heights, CONDENSER_FROM);
-  const end = cell(slugs, CONDENSER_TO);
+  const end = whole(slugs, CONDENSER_TO);
   let blend_C = 0;
-  for (let i = cell(slugs, CONDENSER_FROM); i <= end; i += 1) blend_C += cell(weight, i) * cell(t, i);
-  for (let i = cell(slugs, CONDENSER_FROM); i <= end; i += 1) {
+  for (let i = whole(slugs, CONDENSER_FROM); i <= end; i += 1) blend_C += cell(weight, i) * cell(t, i);
+  for (let i = whole(slugs, CONDENSER_FROM); i <= end; i += 1) {
     const share = (cell(weight, i) * span) / cell(size, i);
     t[i] = cell(t, i) + share * (blend_C - cell(t, i));
   }

@@ -76,14 +76,16 @@ export function shapeSlugs(tank: TankState): void {
   size[0] = phase;
   size[top] = 1 - phase;
   if (phase < SLIVER) {
-    const [sliver_C, neighbour_C] = [cell(t, 0), cell(t, 1)];
+    const sliver_C = cell(t, 0);
+    const neighbour_C = cell(t, 1);
     joinSliver(tank, 0, 1);
     tank.lowSliver_K = sliver_C - cell(t, 1);
     tank.lowNeighbour_K = neighbour_C - cell(t, 1);
     tank.first = 1;
   }
   if (1 - phase < SLIVER) {
-    const [sliver_C, neighbour_C] = [cell(t, top), cell(t, top - 1)];
+    const sliver_C = cell(t, top);
+    const neighbour_C = cell(t, top - 1);
     joinSliver(tank, top, top - 1);
     tank.topSliver_K = sliver_C - cell(t, top - 1);
     tank.topNeighbour_K = neighbour_C - cell(t, top - 1);

@@ -1,5 +1,5 @@
 import { isClamped } from "../heat-pump.ts";
-import { cell } from "./cell.ts";
+import { byte, cell } from "./cell.ts";
 import { HEAT_PUMP, LOWER, UPPER } from "./control.ts";
 import type { CondenserState, Engine } from "./engine.ts";
 
@@ -13,7 +13,7 @@ export function writeStep(engine: Engine): void {
   ledger.standby_J += standby_J;
   given.released_J += exchange.lost_J + standby_J;
   for (let source = UPPER; source <= LOWER; source += 1) {
-    if (cell(switches.on, source) === 0) continue;
+    if (byte(switches.on, source) === 0) continue;
     ledger.ran_s[source] = cell(ledger.ran_s, source) + seconds;
     ledger.elementHeat_J += cell(engine.power_W, source) * seconds;
   }
@@ -21,7 +21,7 @@ export function writeStep(engine: Engine): void {
   if (condenser.isAirCold) ledger.barredByCold_s += seconds;
   if (condenser.isAirHot) ledger.barredByHot_s += seconds;
   if (condenser.isWaterHot) ledger.barredByWater_s += seconds;
-  if (cell(switches.on, HEAT_PUMP) === 1) writeHeatPump(engine, condenser);
+  if (byte(switches.on, HEAT_PUMP) === 1) writeHeatPump(engine, condenser);
 }
 
 function writeHeatPump(engine: Engine, condenser: CondenserState): void {

@@ -38,6 +38,7 @@ const TOPICS: readonly Topic[] = [
     line_pressure: pressure,
     closed: { type: "flag", default: { value: true, source: INVENTED } },
     mixing_valve: { type: "flag", optional: true },
+    control: { type: "choice", options: ["none", "tank", "valve"], optional: true },
     relief_setting: { ...pressure, byNameOnly: true, default: { value: toBase(150, "psi"), source: INVENTED } },
   }),
   fixtureTopic("mix", {
@@ -103,6 +104,16 @@ const EN: Readonly<Record<string, AnyTopicTexts>> = {
       line_pressure: { label: "Line pressure", question: "What pressure?", words: ["pressure", "line"] },
       closed: { label: "Closed system", question: "Closed?", words: ["closed", "check valve"] },
       mixing_valve: { label: "Mixing valve", question: "Mixed?", words: ["mixing valve", "mixer"] },
+      control: {
+        label: "Growth control",
+        question: "What takes the growth?",
+        words: ["control", "growth control"],
+        options: {
+          none: { label: "Nothing", words: ["nothing fitted"] },
+          tank: { label: "Tank fitted", words: ["tank fitted"] },
+          valve: { label: "Valve drips", words: ["drips"] },
+        },
+      },
       relief_setting: { label: "Relief setting", question: "Relief?", words: ["relief", "relief valve", "t&p"] },
     },
     ...rest,
@@ -252,6 +263,7 @@ const ES: Readonly<Record<string, AnyTopicTexts>> = {
         question: "¿Mezcladora?",
         words: ["válvula mezcladora", "mezcladora", "válvula"],
       },
+      control: { label: "Control", question: "¿Qué absorbe?", words: ["control de expansión"] },
       relief_setting: { label: "Válvula de alivio", question: "¿Alivio?", words: ["alivio", "válvula de alivio"] },
     },
     ...rest,

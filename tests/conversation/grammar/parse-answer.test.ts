@@ -102,9 +102,12 @@ describe("yes or no", () => {
   ])("closed: %s is false", (typed) => {
     expect(answer("expansion", "closed", typed)).toEqual(taken(false));
   });
-  test.each(["", "maybe", "yes and no", "no clue", "open", "80", "yes 80"])("closed: '%s' is refused", (typed) => {
-    expect(answer("expansion", "closed", typed)).toEqual(refused("closed", typed, "unknown-option"));
-  });
+  test.each(["", "maybe", "yes and no", "yes no", "no clue", "open", "80", "yes 80"])(
+    "closed: '%s' is refused",
+    (typed) => {
+      expect(answer("expansion", "closed", typed)).toEqual(refused("closed", typed, "unknown-option"));
+    },
+  );
 });
 
 describe("choices", () => {

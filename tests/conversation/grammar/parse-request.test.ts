@@ -57,11 +57,16 @@ describe("trade English", () => {
       "mix storage=135F wanted=120F cold=50F",
       "mix 135°F → 120°F wanted, 50°F cold",
       "mixing 135 to 120 w/ 50",
+      "mix 135→120 with 50",
+      "mix 135 -> 120 with 50",
+      "mix 135F > 120F with 50F",
       "mix 135 to 120 cold=50 in",
     ].map((typed): Case => ({ typed, topic: "mix", values: MIX })),
     ...[
       "circuit 4500W at 208V 60 ft",
       "circuit 4500W @ 208V 60'",
+      "circuit 4500W @208V 60'",
+      "circuit 4500W/208V/60ft",
       "circuit 60 ft 208V 4.5kW",
       "circuit element=4500W supply=208V run=60ft",
       "circuit 4,500 watts at 208 for a 60 ft run",
@@ -216,6 +221,23 @@ describe("flags", () => {
   });
 });
 
+describe("options whose word means something else too", () => {
+  test.each([
+    { typed: "expansion 80 gal tank", values: { tank: gal(80) } },
+    { typed: "expansion none", values: {} },
+    { typed: "expansion control=tank", values: { control: "tank" } },
+    { typed: "expansion control: none", values: { control: "none" } },
+    { typed: "expansion control none", values: { control: "none" } },
+    { typed: "expansion growth control tank, tank 80 gal", values: { control: "tank", tank: gal(80) } },
+    { typed: "expansion tank fitted, 80 gal", values: { control: "tank", tank: gal(80) } },
+    { typed: "expansion drips", values: { control: "valve" } },
+  ])("$typed", ({ typed, values }) => {
+    const seen = read(typed);
+    expect(seen.values).toEqual(values);
+    expect(seen.problems).toEqual([]);
+  });
+});
+
 describe("names and days", () => {
   test.each([
     { typed: "size model=HX-50 tank=80gal", values: { model: "HX-50", tank: gal(80) } },
@@ -275,6 +297,13 @@ describe("what is ambiguous is asked, never guessed", () => {
     { typed: "expansion 80 gal tank 90", problems: [ambiguous("90", ["setpoint", "cold", "line_pressure"])] },
     { typed: "circuit 4500W 208V 30 A", problems: [ambiguous("30 A", ["breaker"])] },
     { typed: "circuit 4500W 30 a 208V", problems: [ambiguous("30 a", ["breaker"])] },
+    {
+      typed: "expansion 60 psi 150 psi",
+      problems: [
+        ambiguous("60 psi", ["line_pressure", "relief_setting"]),
+        ambiguous("150 psi", ["line_pressure", "relief_setting"]),
+      ],
+    },
     { typed: "wait 60 ft 1 in pex", problems: [ambiguous("60 ft 1 in", ["length", "size"])] },
     { typed: "circuit not copper", problems: [ambiguous("not copper", ["metal"])] },
     { typed: "expansion 30 V", problems: [ambiguous("30 V", [])] },
@@ -310,6 +339,15 @@ describe("what is ambiguous is asked, never guessed", () => {
       problems: [{ kind: "ambiguous", typed: "150 psi", candidates: ["relief_setting"] }],
     });
   });
+  test("a capital A before another number is the unit: breaker 30 A 208V", () => {
+    expect(read("circuit breaker 30 A 208V").values).toEqual({ breaker: 30, supply: 208 });
+  });
+  test("a little word gives way to a full one: to 140F, wanted 105F", () => {
+    expect(read("mix to 140F, wanted 105F, cold 45F")).toMatchObject({
+      values: { storage: F(140), wanted: F(105), cold: F(45) },
+      problems: [],
+    });
+  });
   test("150 psi relief is the relief setting", () => {
     expect(read("expansion 60 psi, relief 150 psi").values).toEqual({
       line_pressure: psi(60),
@@ -336,6 +374,7 @@ describe("what is wrong is named", () => {
     { typed: "away hold=30", problem: bad("hold", "30", "wrong-unit") },
     { typed: "expansion hot 140F hot 150F", problem: { kind: "twice", fact: "setpoint" } },
     { typed: "expansion tank=80gal tank=50gal", problem: { kind: "twice", fact: "tank" } },
+    { typed: "expansion 80 gal, 50 gal", problem: { kind: "twice", fact: "tank" } },
     { typed: "circuit copper aluminum", problem: { kind: "twice", fact: "metal" } },
   ])("$typed", ({ typed, problem }) => {
     const seen = read(typed);
@@ -351,8 +390,8 @@ describe("what is wrong is named", () => {
   });
   test("4.500 W stays open for readers of the comma where both are in range", () => {
     const problem = bad("element", "4.500 W", "two-readings");
-    expect(read("circuito 4.500 W", ES)).toMatchObject({ values: {}, problems: [problem] });
-    expect(read("circuito elemento=4.500 W", ES)).toMatchObject({ values: {}, problems: [problem] });
+    for (const typed of ["circuito 4.500 W", "circuito elemento=4.500 W"])
+      expect(read(typed, ES)).toEqual({ topic: "circuit", values: {}, problems: [problem], readings: [] });
   });
 });
 
@@ -373,7 +412,9 @@ describe("unknown words", () => {
   });
 
   test("a bare number before an unknown word waits for the word", () => {
-    expect(read("expansion tank 80 galons")).toMatchObject({ values: {}, problems: [{ word: "galons" }] });
+    const seen = read("expansion tank 80 galons");
+    expect(seen.values).toEqual({});
+    expect(seen.problems).toMatchObject([{ word: "galons" }]);
   });
   test("what stands behind an unknown key is no value of another fact", () => {
     expect(read("expansion colour=60psi").values).toEqual({});
@@ -395,6 +436,7 @@ describe("the topic", () => {
     { typed: "80 gal expantion", word: "expantion", nearest: ["expansion"] },
     { typed: "zorp 80 gal", word: "zorp", nearest: [] },
     { typed: "element 4500W", word: "element", nearest: ["circuit"] },
+    { typed: "elemnet 4500W", word: "elemnet", nearest: ["circuit"] },
   ])("$typed is not known", ({ typed, word, nearest }) => {
     expect(read(typed)).toEqual({
       topic: undefined,

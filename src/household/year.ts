@@ -1,0 +1,98 @@
+import type { Place } from "../books/places.ts";
+import type { Source } from "../declaration/source.ts";
+import type { WaterHeater } from "../equipment/water-heater.ts";
+import { airSeries } from "../physics/tank/room-air.ts";
+import type { PlanStep, Site } from "../physics/tank/simulate.ts";
+import { makeTrace } from "../physics/tank/trace.ts";
+import { DAY_s, DAYS_A_YEAR, HOUR_s, MONTHS_A_YEAR, monthOfDay } from "./calendar.ts";
+import { type ColdRisk, findColdRisk, sampleDays } from "./cold-risk.ts";
+import { mainsTemperature_C } from "./mains-temperature.ts";
+import type { Household, SampledDay } from "./sample-day.ts";
+
+/** The sample that years are drawn from, so that two questions about one household are answered for the same days. */
+export const YEAR_SEED = 2026;
+const YEAR_s = DAYS_A_YEAR * DAY_s;
+/** Mains water is not let freeze, whatever the correlation says of a very cold place [C]. */
+const COLDEST_MAINS_C = 0.5;
+
+export const SIMULATED_YEAR: Source = {
+  basis: "computed",
+  document: "365 sampled days through the tank simulation, mains water by the day and heater-room air by the month",
+};
+
+/** A household's year of days; sampled once, for as many units and modes as there are to compare. */
+export interface SampledYear {
+  readonly household: Household;
+  readonly wanted_C: number;
+  readonly seed: number;
+  readonly sampled: readonly SampledDay[];
+}
+
+export interface YearCase {
+  readonly unit: WaterHeater;
+  readonly place: Place;
+  readonly supply_V: number;
+  readonly plan: readonly [PlanStep, ...PlanStep[]];
+}
+
+export interface SimulatedYear extends ColdRisk {
+  /** Electricity of each hour from the first of January [kWh]. */
+  readonly hourly_kWh: Float64Array;
+}
+
+/**
+ * Draws a year of days for a household.
+ * @param household who lives there
+ * @param wanted_C temperature people want at the fixtures [C], 30..60
+ * @param seed whole number that names the sample
+ * @source days: `sample-day.ts`; the year begins on a Monday
+ */
+export function sampleYear(household: Household, wanted_C: number, seed = YEAR_SEED): SampledYear {
+  return { household, wanted_C, seed, sampled: sampleDays(household, seed, DAYS_A_YEAR) };
+}
+
+/**
+ * Runs a unit through a sampled year in one go.
+ * @param known unit, place, and which mode holds which setpoint from when on
+ * @param year the household's days
+ * @returns the run in numbers, the days on which somebody ran cold, and the electricity of each hour [kWh]
+ * @source mains: `mains-temperature.ts`; air: the place, month by month; tank: `simulate.ts`
+ * @limits one drawn year; the room's air is not cooled by the unit; another seed moves the energy by about one percent
+ */
+export function simulateYear(known: YearCase, year: SampledYear): SimulatedYear {
+  const { place, supply_V, ...unitAndPlan } = known;
+  const trace = makeTrace(YEAR_s, HOUR_s);
+  const site = yearSite(place, supply_V);
+  const risk = findColdRisk({ ...unitAndPlan, ...year, site, days: DAYS_A_YEAR }, { trace });
+  return { ...risk, hourly_kWh: trace.electricity_kWh };
+}
+
+/** A place as the simulation meets it over a year that begins on the first of January. */
+function yearSite(place: Place, supply_V: number): Site {
+  const dryBulb_C = dailyAir_C(place);
+  const relativeHumidity = new Float64Array(DAYS_A_YEAR).fill(place.heaterRoomHumidity);
+  return {
+    supply_V,
+    inlet_C: { every_s: DAY_s, values: dailyMains_C(place) },
+    air: airSeries({ every_s: DAY_s, dryBulb_C, relativeHumidity }),
+  };
+}
+
+/** Street water on each day of the year [C]. */
+export function dailyMains_C(place: Place): Float64Array {
+  return Float64Array.from({ length: DAYS_A_YEAR }, (_, day) =>
+    Math.max(COLDEST_MAINS_C, mainsTemperature_C(place, day + 1)),
+  );
+}
+
+/** Air where the heater stands on each day of the year [C]. */
+export function dailyAir_C(place: Place): Float64Array {
+  return Float64Array.from({ length: DAYS_A_YEAR }, (_, day) => monthAir_C(place, monthOfDay(day)));
+}
+
+/** Air where the heater stands in a month, 1 = January [C]. */
+export function monthAir_C(place: Place, month: number): number {
+  const air_C = place.heaterRoom_C[month - 1];
+  if (air_C === undefined) throw new RangeError(`${place.id} has no air for month ${month} of ${MONTHS_A_YEAR}`);
+  return air_C;
+}
