@@ -45,7 +45,8 @@ function exactDecimals(value: number, most: number): number | undefined {
 
 function decimalsOfSignificant(value: number, significant: number): number {
   const size = Math.abs(value);
-  if (size < 10 ** -MOST_DECIMALS) return 0;
+  // A hair of room, so that the smallest number that is shown is still shown after a conversion and back.
+  if (size < 10 ** -MOST_DECIMALS * (1 - EXACT)) return 0;
   // Rounding may carry into a new digit: 9.996 with three digits is 10.0.
   const rounded = Number(size.toPrecision(significant));
   return Math.min(MOST_DECIMALS, Math.max(0, significant - 1 - Math.floor(Math.log10(rounded))));

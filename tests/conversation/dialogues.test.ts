@@ -60,7 +60,7 @@ const DIALOGUES: readonly Dialogue[] = [
         "I don't know",
         {
           says: [
-            "Cold water: not known, so I take 50 °F. Habit of the test bench (common practice, no published source).",
+            "Cold water: not known, so I take 50 °F (common practice).",
           ],
           prompt: "Is the drum lined?",
         },
@@ -403,7 +403,7 @@ const DIALOGUES: readonly Dialogue[] = [
         "no sé",
         {
           says: [
-            "Agua fría: no se sabe, así que tomo 10 °C. Habit of the test bench (práctica común, sin fuente publicada).",
+            "Agua fría: no se sabe, así que tomo 10 °C (práctica común).",
           ],
         },
       ],

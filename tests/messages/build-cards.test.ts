@@ -82,8 +82,8 @@ describe("answer card", () => {
       kind: "rows",
       heading: "Assumed",
       rows: [
-        { label: "Cold water", value: "50 °F", note: "Habit of the test bench (common practice, no published source)" },
-        { label: "Lined", value: "Yes", note: "Habit of the test bench (common practice, no published source)" },
+        { label: "Cold water", value: "50 °F", note: "common practice" },
+        { label: "Lined", value: "Yes", note: "common practice" },
       ],
     });
     expect(blocksOf(card, "buttons")[0]?.buttons).toEqual([
@@ -274,7 +274,7 @@ describe("help, welcome and progress cards", () => {
       value: "1 gal to 500 gal",
       note: "drum=, drum. I ask if it is not said.",
     });
-    expect(rows[3]?.note).toBe("warm=, warm. If not said: 100 °F, Test bench notes, 2 (invented for the demo).");
+    expect(rows[3]?.note).toBe("warm=, warm. If not said: 100 °F (invented for the demo).");
     expect(rows[5]).toEqual({
       label: "Material",
       value: "Steel, Plastic",

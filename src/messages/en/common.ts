@@ -116,7 +116,7 @@ export const common: CommonTexts = {
   back: "Back",
   stop: "Stop",
   keep: (value) => `Keep ${value}`,
-  skippedTaking: (label, value, source) => `${label}: not known, so I take ${value}. ${source}.`,
+  skippedTaking: (label, value, source) => `${label}: not known, so I take ${value} (${source}).`,
   skippedOpen: (label) => `${label}: left open.`,
   skippedKeeping: (label, value) => `${label}: kept at ${value}.`,
   cannotSkip: (label, example) =>
@@ -182,7 +182,7 @@ export const common: CommonTexts = {
   helpGives: (results) => `Gives: ${results}.`,
   helpQuestion: (label, allowed, unsaid) => `${label}: ${allowed}. ${unsaid}`,
   steer: "You can also say back, skip, stop, or help all.",
-  unsaidTaken: (value, source) => `If not said: ${value}, ${source}.`,
+  unsaidTaken: (value, source) => `If not said: ${value} (${source}).`,
   unsaidOpen: "May be left open.",
   unsaidAsked: "I ask if it is not said.",
   unsaidExcused: (other) => `I ask if neither it nor this is said: ${other}.`,

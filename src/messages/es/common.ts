@@ -116,7 +116,7 @@ export const common: CommonTexts = {
   back: "Atrás",
   stop: "Parar",
   keep: (value) => `Dejar ${value}`,
-  skippedTaking: (label, value, source) => `${label}: no se sabe, así que tomo ${value}. ${source}.`,
+  skippedTaking: (label, value, source) => `${label}: no se sabe, así que tomo ${value} (${source}).`,
   skippedOpen: (label) => `${label}: queda sin dato.`,
   skippedKeeping: (label, value) => `${label}: se queda en ${value}.`,
   cannotSkip: (label, example) =>
@@ -182,7 +182,7 @@ export const common: CommonTexts = {
   helpGives: (results) => `Da: ${results}.`,
   helpQuestion: (label, allowed, unsaid) => `${label}: ${allowed}. ${unsaid}`,
   steer: "También puede decir atrás, omitir, parar o ayuda todo.",
-  unsaidTaken: (value, source) => `Si no se dice: ${value}, ${source}.`,
+  unsaidTaken: (value, source) => `Si no se dice: ${value} (${source}).`,
   unsaidOpen: "Puede quedar sin dato.",
   unsaidAsked: "Si no se dice, lo pregunto.",
   unsaidExcused: (other) => `Lo pregunto si no se dice ni esto ni: ${other}.`,

@@ -61,9 +61,13 @@ export function nextDrawChange_s(flow: DrawFlow): number {
   return next_s;
 }
 
-/** Writes down the draws that are still open when the run ends. */
+/** Writes down the draws that are still open when the run ends, and those that never began: they got what they wanted. */
 export function closeAllDraws(flow: DrawFlow): void {
   for (let slot = flow.open.count - 1; slot >= 0; slot -= 1) closeDraw(flow, slot);
+  for (let number = flow.next; number < flow.draws.count; number += 1) {
+    flow.records.mean_C[number] = cell(flow.draws.wanted_C, number);
+    flow.records.lowest_C[number] = cell(flow.draws.wanted_C, number);
+  }
 }
 
 function openDraw(flow: DrawFlow, number: number): void {
