@@ -3,6 +3,7 @@ import { resolve } from "node:path";
 import type { Settings } from "../src/boundary/settings.ts";
 import type { TeamsDoorSettings } from "../src/boundary/settings-teams.ts";
 import type { DoorSettings } from "../src/boundary/settings-values.ts";
+import type { ChartBlock } from "../src/messages/card.ts";
 import type { Language } from "../src/messages/language.ts";
 import type { Caller } from "../src/ports/store.ts";
 import type { House } from "./open-house.ts";
@@ -52,7 +53,9 @@ async function openWeb(house: House, settings: Settings["web"], examples: Exampl
   const { desk, log, store, books } = house;
   const languageOf = async (caller: Caller) => (await (await store.openWorkspace(caller)).findPerson(caller)).language;
   const people = books.people.map(({ id, name, role }) => ({ user: id, name, role }));
-  return await openWebDoor({ desk, settings, people, log, languageOf, company: books.company, examples });
+  // The plotting library takes most of a second to load, so it waits for the first picture.
+  const drawSvg = async (block: ChartBlock) => (await import("./pictures/draw-chart.ts")).drawChart(block);
+  return await openWebDoor({ desk, settings, people, log, languageOf, company: books.company, examples, drawSvg });
 }
 
 async function openTeams(house: House, settings: TeamsDoorSettings, root: string): Promise<OpenDoor> {

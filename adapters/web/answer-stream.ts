@@ -1,6 +1,6 @@
 import type { Context } from "hono";
 import { stream } from "hono/streaming";
-import type { Card } from "../../src/messages/card.ts";
+import type { Card, ChartBlock } from "../../src/messages/card.ts";
 import type { Language } from "../../src/messages/language.ts";
 import { renderHtml } from "./render-html.ts";
 import type { Outcome, RunningDelivery } from "./running-deliveries.ts";
@@ -28,6 +28,7 @@ export interface AnswerStreamOptions {
   /** Logs a fault and says so in the reader's words. */
   readonly wordFault: (error: unknown, language: Language) => string;
   readonly heartbeat_ms: number;
+  readonly pictureOf?: (block: ChartBlock) => string;
 }
 
 /** Answers line by line: that work began, how far it is, and at last the card. */
@@ -81,9 +82,9 @@ async function isQuiet(time_ms: number, ...events: readonly Promise<void>[]): Pr
   return result;
 }
 
-async function progressLine(card: Card, { delivery, language }: AnswerStreamOptions): Promise<AnswerLine> {
+async function progressLine(card: Card, { delivery, language, pictureOf }: AnswerStreamOptions): Promise<AnswerLine> {
   const spoken = await language();
-  const html = renderHtml(card, { id: `${delivery}-so-far`, language: spoken });
+  const html = renderHtml(card, { id: `${delivery}-so-far`, language: spoken, ...(pictureOf && { pictureOf }) });
   return { kind: "progress", html, summary: card.summary, language: spoken };
 }
 
@@ -92,6 +93,10 @@ async function lineOf(outcome: Outcome, options: AnswerStreamOptions): Promise<A
   const language = await options.language();
   if (outcome.kind === "fault") return { kind: "fault", text: options.wordFault(outcome.error, language) };
   const { card, isRepeat } = outcome.reply;
-  const html = renderHtml(card, { id: options.delivery, language });
+  const html = renderHtml(card, {
+    id: options.delivery,
+    language,
+    ...(options.pictureOf && { pictureOf: options.pictureOf }),
+  });
   return { kind: "card", html, summary: card.summary, language, isRepeat };
 }

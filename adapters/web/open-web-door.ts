@@ -2,6 +2,7 @@ import type { Server } from "node:http";
 import { createAdaptorServer } from "@hono/node-server";
 import type { Desk } from "../../src/desk.ts";
 import type { PageOptions } from "./page.ts";
+import { createPictureShelf, type DrawSvg } from "./picture-shelf.ts";
 import { RunningDeliveries } from "./running-deliveries.ts";
 import { buildWebApp, type WebLog } from "./web-app.ts";
 import type { FindLanguage, WebPerson } from "./web-people.ts";
@@ -16,6 +17,8 @@ export interface WebDoorOptions {
   readonly company?: PageOptions["company"];
   readonly examples?: PageOptions["examples"];
   readonly pace?: Partial<Pace>;
+  /** Draws a chart; without it a chart is its words and numbers. */
+  readonly drawSvg?: DrawSvg;
 }
 export interface WebDoor {
   /** One line that says where the chat is. */
@@ -57,6 +60,7 @@ export async function openWebDoor(options: WebDoorOptions): Promise<WebDoor> {
     examples: { en: EXAMPLES, es: EXAMPLES },
     languageOf: async () => "en",
     ...options,
+    ...(options.drawSvg && { pictures: createPictureShelf(options.drawSvg) }),
     running,
     hosts: () => hosts,
     heartbeat_ms: pace.heartbeat_ms,

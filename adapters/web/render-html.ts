@@ -11,11 +11,13 @@ export interface HtmlOptions {
   /** Letters, digits, `-` and `_`, different for every card of a page. */
   readonly id: string;
   readonly language: Language;
+  /** Where the picture of a chart is found; absent where none are drawn. */
+  readonly pictureOf?: Place["pictureOf"];
 }
 
 /** A card as one article of a page: headings, lists, tables and real buttons, every text escaped. */
-export function renderHtml(card: Card, { id, language }: HtmlOptions): string {
-  const place = placeCard(id, language);
+export function renderHtml(card: Card, { id, language, pictureOf }: HtmlOptions): string {
+  const place = placeCard(id, language, pictureOf);
   const verdict = card.verdict;
   return html`<article class="card" lang="${language}" aria-labelledby="${id}-title">
 <header class="card-head">

@@ -45,10 +45,14 @@ function renderGrid({ caption, columns, rows }: TableBlock, id: string): SafeHtm
 }
 
 /** What a picture shows, in words and in numbers. */
-export function renderChart(block: ChartBlock, { id, texts }: Place): SafeHtml {
+export function renderChart(block: ChartBlock, { id, texts, pictureOf }: Place): SafeHtml {
   return html`<figure class="chart" aria-labelledby="${id}-title">
 <figcaption class="block-heading" id="${id}-title" dir="auto">${block.title}</figcaption>
-<p class="chart-alt" dir="auto">${block.alt}</p>
+${
+  pictureOf
+    ? html`<img class="chart-picture" src="${pictureOf(block)}" alt="${block.alt}">`
+    : html`<p class="chart-alt" dir="auto">${block.alt}</p>`
+}
 <details class="fold" aria-labelledby="${id}-fold">
 <summary id="${id}-fold">${texts.numbers}</summary>
 ${renderGrid(block.table, id)}

@@ -14,6 +14,7 @@ import { type AnswerLine, streamAnswer } from "./answer-stream.ts";
 import { DOOR_TEXTS } from "./door-texts.ts";
 import { guardRequests, sendSecureHeaders } from "./guard-requests.ts";
 import { type PageOptions, renderPage } from "./page.ts";
+import type { PictureShelf } from "./picture-shelf.ts";
 import type { RunningDeliveries } from "./running-deliveries.ts";
 import { callerOf, type FindLanguage, type WebPerson } from "./web-people.ts";
 
@@ -34,6 +35,8 @@ export interface WebAppOptions {
   readonly hosts: () => readonly string[];
   /** A line is sent at least this often while work goes on. */
   readonly heartbeat_ms: number;
+  /** Pictures of charts; without them a chart is its words and numbers. */
+  readonly pictures?: PictureShelf;
 }
 
 /** Largest body of a message [bytes]; a form of a hundred full fields fits. */
@@ -52,10 +55,17 @@ export function buildWebApp(options: WebAppOptions): Hono {
   app.get("/", async (c) => c.html(renderPage({ ...options, people: await withLanguages(options) })));
   const keepName = (path: string) => path.replace(/^\/static/, "");
   app.get("/static/*", serveStatic({ root: STATIC_FOLDER, rewriteRequestPath: keepName }));
+  app.get("/pictures/:name", (c) => sendPicture(c, options));
   app.post("/messages", limitBody, (c) => takeMessage(c, options));
   app.notFound((c) => c.text("There is nothing here. The chat is at /.\n", 404));
   app.onError((error, c) => c.text(`${wordFault(options, error, "en")}\n`, 500));
   return app;
+}
+
+async function sendPicture(c: Context, { pictures }: WebAppOptions): Promise<Response> {
+  const svg = await pictures?.draw(c.req.param("name") ?? "");
+  if (svg === undefined) return c.text("That picture is no longer kept. Ask again to see it.\n", 404);
+  return c.body(svg, 200, { "Content-Type": "image/svg+xml; charset=utf-8" });
 }
 
 const limitBody = bodyLimit({
@@ -86,6 +96,7 @@ async function takeMessage(c: Context, options: WebAppOptions): Promise<Response
     language: () => options.languageOf(callerOf(person)),
     wordFault: (error, spoken) => wordFault(options, error, spoken),
     heartbeat_ms: options.heartbeat_ms,
+    ...(options.pictures && { pictureOf: options.pictures.placeOf }),
   });
 }
 

@@ -72,8 +72,10 @@ type Facts = FactsOf<typeof FACTS>;
 type Id = (typeof RESULTS)[number];
 type F = FindingOf<typeof FINDINGS>;
 
-/** As the codes print it, 120 °F (49 °C): the rounder of the two, so that 49 °C typed in SI is met. IPC 2021, 412.5. */
-const TAP_LIMIT_C = 49;
+/** Highest temperature at a tub or shower. IPC 2021, 412.5. */
+const TAP_LIMIT_C = toBase(120, "F");
+/** The codes print 120 °F (49 °C): the rounder of the two counts as over, so that 49 °C typed in SI is met. */
+const OVER_C = 49;
 /** Storage that health guidance asks for, with a mixing valve behind it. */
 const HOTTER_C = toBase(140, "F");
 
@@ -121,8 +123,8 @@ function answer(facts: Facts): Answer<Id, F> {
 }
 
 function judge({ wanted_C, setpoint_C, mixing_valve }: Facts): Verdict {
-  if (wanted_C > TAP_LIMIT_C) return "caution";
-  return setpoint_C > TAP_LIMIT_C && mixing_valve !== true ? "caution" : "info";
+  if (wanted_C > OVER_C) return "caution";
+  return setpoint_C > OVER_C && mixing_valve !== true ? "caution" : "info";
 }
 
 /** How much more mixed water a tank gives than the same tank kept at the wanted temperature. */
@@ -187,7 +189,7 @@ function findings(facts: Facts): readonly F[] {
       code: "gain_needs_valve",
       data: { gain: q("share", gainOf(facts)), setpoint: q("temperature", facts.setpoint_C) },
     });
-  if (facts.wanted_C > TAP_LIMIT_C)
+  if (facts.wanted_C > OVER_C)
     found.push({ code: "tap_burns", data: { wanted, limit: q("temperature", TAP_LIMIT_C) } });
   if (facts.wanted_C < SCALD_FROM_C)
     found.push({ code: "below_scald_table", data: { wanted, lowest: q("temperature", SCALD_FROM_C) } });

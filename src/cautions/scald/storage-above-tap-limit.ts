@@ -4,8 +4,10 @@ import { toBase } from "../../units/convert.ts";
 import { declareCaution } from "../caution.ts";
 import { isOver, isUnder } from "../compare.ts";
 
-/** As the codes print it, 120 °F (49 °C): the rounder of the two, so that 49 °C typed in SI is met. IPC 2021, 412.5. */
-const LIMIT_C = 49;
+/** Highest temperature at a tub or shower. IPC 2021, 412.5. */
+const LIMIT_C = toBase(120, "F");
+/** The codes print 120 °F (49 °C): the rounder of the two counts as over, so that 49 °C typed in SI is met. */
+const OVER_C = 49;
 /** From here on, without a valve, the stronger caution speaks. */
 const VERY_HOT_C = toBase(140, "F");
 
@@ -30,7 +32,7 @@ export const caution = declareCaution({
   decides: "plumber",
   data: { storage: "temperature", limit: "temperature", time: "time" },
   check: ({ storage_C, hasMixingValve }) => {
-    if (storage_C === undefined || hasMixingValve === true || !isOver(storage_C, LIMIT_C)) return undefined;
+    if (storage_C === undefined || hasMixingValve === true || !isOver(storage_C, OVER_C)) return undefined;
     if (hasMixingValve === false && !isUnder(storage_C, VERY_HOT_C)) return undefined;
     return {
       storage: q("temperature", storage_C),

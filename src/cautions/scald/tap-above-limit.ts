@@ -3,8 +3,10 @@ import { toBase } from "../../units/convert.ts";
 import { declareCaution } from "../caution.ts";
 import { isOver } from "../compare.ts";
 
-/** As the codes print it, 120 °F (49 °C): the rounder of the two, so that 49 °C typed in SI is met. IPC 2021, 412.5. */
-const LIMIT_C = 49;
+/** Highest temperature at a tub or shower. IPC 2021, 412.5. */
+const LIMIT_C = toBase(120, "F");
+/** The codes print 120 °F (49 °C): the rounder of the two counts as over, so that 49 °C typed in SI is met. */
+const OVER_C = 49;
 
 export const caution = declareCaution({
   id: "tap_above_limit",
@@ -29,7 +31,7 @@ export const caution = declareCaution({
   decides: "authority",
   data: { tap: "temperature", limit: "temperature" },
   check: ({ tap_C }) =>
-    tap_C !== undefined && isOver(tap_C, LIMIT_C)
+    tap_C !== undefined && isOver(tap_C, OVER_C)
       ? { tap: q("temperature", tap_C), limit: q("temperature", LIMIT_C) }
       : undefined,
   examples: {
