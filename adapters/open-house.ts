@@ -1,4 +1,5 @@
 import { randomInt, randomUUID } from "node:crypto";
+import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
 import type { Books } from "../src/books/books.ts";
 import type { Settings } from "../src/boundary/settings.ts";
@@ -11,6 +12,7 @@ import { loadLibrary } from "./library/load-library.ts";
 import { createFaultLog } from "./log/fault-log.ts";
 import { type Log, openLog } from "./log/open-log.ts";
 import { createInlineRunner } from "./workers/inline-runner.ts";
+import { createPoolRunner } from "./workers/pool-runner.ts";
 
 /** What answers a question that nobody need remember. */
 export interface Shelf {
@@ -23,8 +25,11 @@ export interface House extends Shelf {
   readonly store: Store;
   readonly desk: Desk;
   readonly log: Log;
+  /** Shuts the store and ends the worker threads, once the doors are shut. */
+  close(): Promise<void>;
 }
 
+const WORKER_FILE = new URL("./long-work-thread.mjs", import.meta.url).pathname;
 const DATABASE_FILE = "oldhand.sqlite";
 
 /** Loads what Oldhand knows and the company's books. Folders in the settings are told from `root`. */
@@ -33,7 +38,7 @@ export async function openShelf(settings: Settings, root: string): Promise<Shelf
   return { library, books, runner: createInlineRunner(library, books) };
 }
 
-/** Opens everything behind the doors. Whoever opened it closes the store when the doors are shut. */
+/** Opens everything behind the doors. Whoever opened it closes it when the doors are shut. */
 export async function openHouse(settings: Settings, root: string): Promise<House> {
   const [shelf, { openStore }] = await Promise.all([openShelf(settings, root), import("./database/open-store.ts")]);
   const log = openLog(settings.logLevel, process.stderr);
@@ -48,13 +53,23 @@ export async function openHouse(settings: Settings, root: string): Promise<House
       ...(ownTenant === undefined ? [] : [{ door: "teams", organisation: ownTenant } as const]),
     ],
   });
+  const runner = createPoolRunner(shelf.library, shelf.runner, {
+    booksFolder: resolve(root, settings.companyFolder),
+    threads: Math.max(1, availableParallelism()),
+    workerFile: WORKER_FILE,
+  });
   const desk = createDesk({
     ...shelf,
+    runner,
     store,
     clock: { now_ms: Date.now },
     newId: randomUUID,
     newCode: () => String(randomInt(1_000_000)).padStart(6, "0"),
     faults: createFaultLog(log),
   });
-  return { ...shelf, store, desk, log };
+  const close = async () => {
+    await runner.close();
+    await store.close();
+  };
+  return { ...shelf, runner, store, desk, log, close };
 }

@@ -29,7 +29,7 @@ export async function runChat(settings: Settings, words: readonly string[], root
     });
     return 0;
   } finally {
-    await house.store.close();
+    await house.close();
   }
 }
 

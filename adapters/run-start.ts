@@ -17,7 +17,7 @@ export async function runStart(settings: Settings, warnings: readonly string[], 
   const { company } = house.books;
   const questions = { en: pickQuestions(house.library, "en"), es: pickQuestions(house.library, "es") };
   const doors = await openDoors(house, settings, root, questions);
-  const shut = [shutDoors(doors), () => house.store.close()];
+  const shut = [shutDoors(doors), () => house.close()];
   const closed = doors.find((state) => state.name === "web" && !state.isOpen);
   if (closed && !closed.isOpen) {
     await shutInTurn(shut);

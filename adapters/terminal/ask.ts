@@ -1,4 +1,4 @@
-import type { Books } from "../../src/books/books.ts";
+import { type Books, listNames } from "../../src/books/books.ts";
 import { parseCommand } from "../../src/conversation/commands.ts";
 import { converse } from "../../src/conversation/converse.ts";
 import { finish } from "../../src/conversation/finish.ts";
@@ -77,12 +77,20 @@ async function askForCard(parts: AskParts, options: AskOptions): Promise<number>
     return parseCommand(text) === undefined ? NOT_ANSWERED : ANSWERED;
   }
   const answered = await run(parts, decision.topic, decision.facts);
-  show(finish(decision, answered, parts.library).card);
+  show(finish(decision, answered, parts.library, listNames(parts.books)).card);
   return exitCodeOf(answered);
 }
 
 function decide({ library, books }: AskParts, reader: AskOptions, text: string) {
-  return converse({ text, state: EMPTY_STATE, reader, newId: "ask", company: books.company, library });
+  return converse({
+    text,
+    state: EMPTY_STATE,
+    reader,
+    newId: "ask",
+    company: books.company,
+    names: listNames(books),
+    library,
+  });
 }
 
 function sayCard(decision: ReturnType<typeof converse>): string {

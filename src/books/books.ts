@@ -38,3 +38,11 @@ export interface BookPerson {
   readonly slackUser?: string;
   readonly teamsUser?: string;
 }
+
+/** Names that people may pick from, by the list they stand in. */
+export type NameLists = Readonly<Record<"model" | "place", readonly string[]>>;
+
+/** The names of the books, in their order. */
+export function listNames({ catalogue, places }: Books): NameLists {
+  return { model: catalogue.map(({ id }) => id), place: places.map(({ id }) => id) };
+}

@@ -1,3 +1,4 @@
+import type { NameLists } from "../books/books.ts";
 import type { Answer, Answered, NeedsFacts, OutOfRange } from "../declaration/answer.ts";
 import type { KnownFacts } from "../declaration/facts.ts";
 import type { Library } from "../library.ts";
@@ -16,8 +17,8 @@ import { buildTableCard, resumeButton } from "./table.ts";
 import type { Purpose, Run, Show } from "./turn.ts";
 
 /** Makes the card and the state that a topic's answer leads to. */
-export function finish(run: Run, answered: Answered, library: Library): Show {
-  const voice = speakOf(voiceFor(library, run.reader), answered.topic);
+export function finish(run: Run, answered: Answered, library: Library, names?: NameLists): Show {
+  const voice = speakOf({ ...voiceFor(library, run.reader), ...(names && { names }) }, answered.topic);
   const { purpose } = run;
   const { result } = answered;
   if (result.kind !== "answer")

@@ -18,7 +18,7 @@ export function openScene(turn: Turn): Scene {
     text: normaliseText(turn.text),
     state,
     before: state,
-    voice: voiceFor(turn.library, turn.reader),
+    voice: { ...voiceFor(turn.library, turn.reader), names: turn.names },
   };
 }
 

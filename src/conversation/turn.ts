@@ -1,3 +1,4 @@
+import type { NameLists } from "../books/books.ts";
 import type { KnownFacts } from "../declaration/facts.ts";
 import type { Library } from "../library.ts";
 import type { Aim, Card, TextBlock } from "../messages/card.ts";
@@ -24,6 +25,8 @@ export interface Turn {
   readonly newId: string;
   readonly company: { readonly name: string; readonly isInvented: boolean };
   readonly library: Library;
+  /** Names of the company's books, offered where one of them is asked for. */
+  readonly names: NameLists;
 }
 
 /** What a message leaves behind besides its card. */

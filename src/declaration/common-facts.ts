@@ -72,6 +72,17 @@ export const commonFacts = {
   mixing_valve: { type: "flag", optional: true, ask: true },
   /** Who lives there. */
   people: { type: "quantity", quantity: "count", min: 1, max: 12, whole: true, usual: [2, 3, 4, 5] },
+  /** Stands in for the people who live there where nobody counted them. */
+  bedrooms: {
+    type: "quantity",
+    quantity: "count",
+    min: 1,
+    max: 12,
+    whole: true,
+    usual: [2, 3, 4],
+    byNameOnly: true,
+    optional: true,
+  },
   /** Rooms with a shower or tub: how many may shower at once. */
   bathrooms: {
     type: "quantity",
@@ -97,6 +108,16 @@ export const commonFacts = {
   },
   /** A place of the company's books; its own where nobody says otherwise. */
   place: { type: "name", of: "place", optional: true },
+  /** Air that the unit stands in, dry bulb; what the place says for the month where nobody says otherwise. */
+  air: {
+    type: "quantity",
+    quantity: "temperature",
+    min: toBase(0, "F"),
+    max: toBase(120, "F"),
+    usual: [toBase(50, "F"), toBase(60, "F"), toBase(70, "F")],
+    byNameOnly: true,
+    optional: true,
+  },
   /** Month of the year, 1 = January. */
   month: {
     type: "choice",

@@ -1,4 +1,5 @@
 import { isDeepStrictEqual } from "node:util";
+import { listNames } from "../books/books.ts";
 import { parseCommand } from "../conversation/commands.ts";
 import { converse } from "../conversation/converse.ts";
 import { finish } from "../conversation/finish.ts";
@@ -78,7 +79,7 @@ async function decide(service: Service, person: Person): Promise<Show> {
   if (decision.kind === "show") return decision;
   const report = reportProgress(service, decision);
   const answered = await room.runner.run(decision.topic, decision.facts, report, signal);
-  return finish(decision, answered, room.library);
+  return finish(decision, answered, room.library, listNames(room.books));
 }
 
 async function makeTurn({ room, inbound, workspace, conversation }: Service, person: Person): Promise<Turn> {
@@ -91,6 +92,7 @@ async function makeTurn({ room, inbound, workspace, conversation }: Service, per
     reader: { language: person.language, units: person.units },
     newId: shortId(room),
     company: room.books.company,
+    names: listNames(room.books),
     library: room.library,
     ...(elsewhere !== undefined && { elsewhere }),
     ...(inbound.aim !== undefined && { aim: inbound.aim }),

@@ -61,12 +61,7 @@ export interface AirAtUnit {
  * @source performance map of the sheet; time for the rise is the integral of rho c dt / Q(t)
  * @limits water taken as evenly warm; the simulation is what decides
  */
-export function recoverByHeatPump(
-  sheet: HeatPumpSheet,
-  air: AirAtUnit,
-  cold_C: number,
-  setpoint_C: number,
-): Recovery {
+export function recoverByHeatPump(sheet: HeatPumpSheet, air: AirAtUnit, cold_C: number, setpoint_C: number): Recovery {
   const { lowest_C, highest_C } = sheet.airLimits;
   const warmest_C = Math.min(setpoint_C, sheet.waterLimit.highest_C);
   if (air.dryBulb_C < lowest_C || air.dryBulb_C > highest_C || warmest_C <= cold_C) return { heat_W: 0, rate_L_s: 0 };

@@ -8,13 +8,6 @@ export const BUILDING_AMERICA_USE: Source = {
   edition: "2010",
   section: "equation 3",
 };
-export const RATING_STANDARD_USE: Source = {
-  basis: "published",
-  document: "ANSI/RESNET 301-2014 Addendum A",
-  edition: "2015",
-  section: "4.2.2.5.1.4",
-};
-
 /**
  * Mixed water that the fixtures of a home use in a day.
  * @param bedrooms number of bedrooms, 0..12

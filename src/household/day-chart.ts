@@ -1,4 +1,5 @@
 import type { Chart, ChartSeries } from "../declaration/chart.ts";
+import type { HeatSource, WaterHeater } from "../equipment/water-heater.ts";
 import { cell } from "../physics/tank/cell.ts";
 import type { Trace } from "../physics/tank/trace.ts";
 import type { TracedDay } from "./trace-day.ts";
@@ -33,7 +34,7 @@ const HOUR_s = 3600;
 const RAN_LEAST = 0.1;
 
 /** Draws one traced day as a chart: what left the tank, how it was layered, what was drawn and what ran. */
-export function chartDay({ trace, from }: TracedDay, wanted_C: number): Chart {
+export function chartDay({ trace, from }: TracedDay, wanted_C: number, unit: WaterHeater): Chart {
   const step = Math.round(SHOWN_EVERY_s / trace.every_s);
   const starts = Array.from({ length: Math.floor((trace.count - from) / step) }, (_, k) => from + k * step);
   const x = starts.map((start) => ((start - from) * trace.every_s) / HOUR_s);
@@ -54,20 +55,22 @@ export function chartDay({ trace, from }: TracedDay, wanted_C: number): Chart {
       { id: "outlet", mark: "line", kind: "temperature", x, y: atEnd((i) => cell(trace.outlet_C, i)) },
       ...layers,
       { id: "drawn", mark: "bar", kind: "volume", x, y: sum(trace.drawn_L).map(round) },
-      ...stripsOf(trace).map(([id, values]) => strip(id, values)),
+      ...stripsOf(trace, unit).map(([id, values]) => strip(id, values)),
     ],
     marks: [{ id: "wanted", kind: "temperature", value: wanted_C }],
   };
 }
 
-/** Sources that ran at all in the trace; a unit without elements has no strip for them. */
-function stripsOf(trace: Trace): readonly (readonly [string, Float64Array])[] {
+/** Sources that the unit has; one that never ran is shown as off all day. */
+function stripsOf(trace: Trace, { elements, heatPump }: WaterHeater): readonly (readonly [HeatSource, Float64Array])[] {
   const all = [
     ["heat_pump", trace.heatPumpOn],
     ["upper", trace.upperOn],
     ["lower", trace.lowerOn],
   ] as const;
-  return all.filter(([, values]) => values.some((share) => share > 0));
+  return all.filter(([source]) =>
+    source === "heat_pump" ? heatPump !== undefined : elements.some(({ place }) => place === source),
+  );
 }
 
 function sumOf(values: Float64Array, start: number, count: number): number {

@@ -1,6 +1,8 @@
-import type { Source } from "../declaration/source.ts";
-
-/** Share of a day's hot water in each hour, hour 0 first. As published the weekday adds to 1.002: normalise before use. */
+/**
+ * Share of a day's hot water in each hour, hour 0 first. As published the weekday adds to 1.002: normalise before use.
+ * Source: California residential compliance water-heating schedule, weekday and weekend fractions, as carried in a public
+ * test file (published).
+ */
 export const HOURLY_SHARES = {
   weekday: [
     0.014, 0.008, 0.009, 0.011, 0.02, 0.044, 0.089, 0.107, 0.089, 0.066, 0.052, 0.038, 0.036, 0.033, 0.032, 0.026,
@@ -11,9 +13,3 @@ export const HOURLY_SHARES = {
     0.052, 0.058, 0.056, 0.052, 0.047, 0.044, 0.04, 0.028,
   ],
 } as const;
-
-export const HOURLY_SHARES_SOURCE: Source = {
-  basis: "published",
-  document: "California residential compliance water-heating schedule",
-  section: "hourly use fractions, weekday and weekend, as carried in a public test file",
-};

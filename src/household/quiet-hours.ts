@@ -1,8 +1,8 @@
 import type { HotWaterUse, SampledDay } from "./sample-day.ts";
 
 const HOUR_s = 3600;
-/** Washing machines start at eleven, one an hour; dishwashers fill from ten at night on, every ten minutes: judgement. */
-const WASHERS_FROM_s = 11 * HOUR_s;
+/** Washing machines start at two in the afternoon, one an hour; dishwashers fill from ten at night on, every ten minutes: judgement. */
+const WASHERS_FROM_s = 14 * HOUR_s;
 const DISHES_FROM_s = 22 * HOUR_s;
 const NEXT_WASHER_s = HOUR_s;
 const NEXT_FILL_s = 600;

@@ -2,7 +2,6 @@ import type { Books } from "../books/books.ts";
 import type { Place } from "../books/places.ts";
 import { OUR_HABIT } from "../declaration/common-facts.ts";
 import type { Assumption } from "../declaration/facts.ts";
-import type { Source } from "../declaration/source.ts";
 import type { CatalogueModel } from "../equipment/catalogue.ts";
 import { findByName, findModel } from "../equipment/find-model.ts";
 import {
@@ -12,7 +11,7 @@ import {
   USUAL_UNIT,
   usualSupplies_V,
 } from "../equipment/generic-unit.ts";
-import { POLICIES, type PolicyId } from "../equipment/policies.ts";
+import { POLICIES } from "../equipment/policies.ts";
 import type { WaterHeater } from "../equipment/water-heater.ts";
 import { steadyAir } from "../physics/tank/room-air.ts";
 import { toBase } from "../units/convert.ts";
@@ -21,8 +20,7 @@ import { peopleFor } from "./daily-use.ts";
 import { MAINS_TEMPERATURE } from "./mains-temperature.ts";
 import { type UseCounts, WORKSHEET_USES, type WorksheetUse } from "./peak-hour-worksheet.ts";
 import { coldestSeason, type Season, seasonOf } from "./season.ts";
-
-export type SizeMode = Exclude<PolicyId, "away_hold" | "switched_off">;
+import { bookSource, RUN_MODES, type RunMode } from "./unit-case.ts";
 
 /** What was told of a household and its heater; what is not told is taken from the unit and the company's places. */
 export type SizeFacts = {
@@ -39,7 +37,7 @@ export type SizeFacts = {
   readonly place: string | undefined;
   readonly month: string | undefined;
   readonly air_C: number | undefined;
-  readonly mode: SizeMode | undefined;
+  readonly mode: RunMode | undefined;
   readonly supply_V: number | undefined;
   readonly mixing_valve: boolean | undefined;
   readonly days: number;
@@ -54,7 +52,7 @@ export interface SizeCase {
   /** Supplies that the unit is made for [V]. */
   readonly supplies_V: readonly [number, ...number[]];
   readonly supply_V: number;
-  readonly mode: SizeMode;
+  readonly mode: RunMode;
   readonly cold_C: number;
   readonly air_C: number;
   readonly humidity: number;
@@ -67,15 +65,16 @@ export interface SizeCase {
 const NO_PLACE = { cold_C: toBase(50, "F"), air_C: toBase(67.5, "F"), humidity: 0.5 } as const;
 /** Where a mixing valve at the tank is taken to be set, the highest that tubs and showers may get. */
 export const VALVE_C = toBase(120, "F");
-/** Modes in the order in which a unit is taken to run in them. */
-const USUAL_MODES = ["heat_pump_first", "heat_pump_only", "elements_only"] as const;
 /** The sample is always the same, so that the same question has the same answer. */
 export const SEED = 1;
 /** Share of the people who shower in the busiest hour: three of four, as in the worksheet's own example. */
 const SHOWERS_EACH = 0.75;
 
 /** The unit that is meant: a model of the catalogue, or one of the usual shape; nothing for an unknown model. */
-export function findUnit(facts: SizeFacts, books: Books): Pick<SizeCase, "unit" | "model" | "nominal_L" | "supplies_V"> {
+export function findUnit(
+  facts: SizeFacts,
+  books: Books,
+): Pick<SizeCase, "unit" | "model" | "nominal_L" | "supplies_V"> {
   const found = facts.model === undefined ? undefined : findModel(books.catalogue, facts.model);
   if (found?.ok) {
     const { entry } = found;
@@ -105,6 +104,9 @@ export function planSize(facts: SizeFacts, books: Books): SizeCase {
   const mode = facts.mode ?? usualMode(known.unit);
   const supply_V = facts.supply_V ?? known.supplies_V[0];
   const uses = usesOf(facts, people);
+  // 143 °F typed may miss the sheet's 143 °F by a rounding.
+  const [lowest_C, highest_C] = known.unit.controls.setpoint_C;
+  const setpoint_C = Math.min(highest_C, Math.max(lowest_C, facts.setpoint_C));
   return {
     ...known,
     people,
@@ -120,9 +122,9 @@ export function planSize(facts: SizeFacts, books: Books): SizeCase {
         supply_V,
         inlet_C: cold_C,
         air: steadyAir(air_C, humidity),
-        ...(facts.mixing_valve === true && { mixingValve_C: Math.min(VALVE_C, facts.setpoint_C) }),
+        ...(facts.mixing_valve === true && { mixingValve_C: Math.min(VALVE_C, setpoint_C) }),
       },
-      plan: [{ from_s: 0, policy: POLICIES[mode], setpoint_C: facts.setpoint_C }],
+      plan: [{ from_s: 0, policy: POLICIES[mode], setpoint_C }],
       household: { people, bathrooms: facts.bathrooms },
       wanted_C: facts.wanted_C,
       days: facts.days,
@@ -138,8 +140,8 @@ export function planSize(facts: SizeFacts, books: Books): SizeCase {
   };
 }
 
-function usualMode({ controls }: WaterHeater): SizeMode {
-  return USUAL_MODES.find((mode) => controls.policies.includes(mode)) ?? "elements_only";
+function usualMode({ controls }: WaterHeater): RunMode {
+  return RUN_MODES.find((mode) => controls.policies.includes(mode)) ?? "elements_only";
 }
 
 /** Busiest hour: most of the people shower, one shaves, one washes dishes by hand. */
@@ -173,15 +175,12 @@ function placeAssumptions(
       cold: { value: NO_PLACE.cold_C, source: OUR_HABIT },
       air: { value: NO_PLACE.air_C, source: OUR_HABIT },
     };
-  const book: Source = {
-    basis: company.isInvented ? "invented" : "common_practice",
-    document: `${company.name}, ${place.name}`,
-  };
+  const book = bookSource(company, place.name);
   return {
     cold: { value: season.cold_C, source: MAINS_TEMPERATURE },
     air: { value: season.air_C, source: book },
     ...(isPlaceUsed && {
-      place: { value: place.id, source: book },
+      place: { value: place.name, source: book },
       month: { value: String(season.month), source: OUR_HABIT },
     }),
   };

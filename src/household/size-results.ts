@@ -104,11 +104,7 @@ export function recoveryResults(known: SizeCase, { byHeatPump, byElements, recov
             TANK_SIMULATION,
           ),
         ];
-  return [
-    ...rate("recovery_rate_heat_pump", byHeatPump),
-    ...rate("recovery_rate_elements", byElements),
-    ...time,
-  ];
+  return [...rate("recovery_rate_heat_pump", byHeatPump), ...rate("recovery_rate_elements", byElements), ...time];
 }
 
 function conditionsOf(known: SizeCase, id: SizeId) {

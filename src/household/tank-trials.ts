@@ -54,17 +54,19 @@ function portionsOf(drawn_L: number, wanted_C: number): readonly DrawRequest[] {
 /**
  * Time from a tank full of cold water until every source has done its work.
  * @param known unit, site with constant inlet, plan whose first step is the mode and setpoint to reach
- * @returns time [s], or nothing when no source starts or none comes to rest within four days
+ * @returns time [s], or nothing when the water is not hot and every source at rest within four days
  * @source simulation without draws, read every minute
  */
 export function recoveryTime_s({ unit, site, plan }: TrialCase): number | undefined {
   const trace = makeTrace(LONGEST_RECOVERY_s, MINUTE_s);
   const schedule = { duration_s: LONGEST_RECOVERY_s, draws: listDraws([]), plan: [plan[0]] as const };
   simulate(unit, site, schedule, { trace, start_C: constantInlet_C(site.inlet_C) });
+  // Guarding against frost, a source may rest long before the water is hot.
+  const hot_C = plan[0].setpoint_C - unit.controls.deadBand_K.upper;
   let hasRun = false;
   for (let i = 0; i < trace.count; i++) {
     const isOn = cell(trace.heatPumpOn, i) + cell(trace.upperOn, i) + cell(trace.lowerOn, i) > 0;
-    if (hasRun && !isOn) return i * MINUTE_s;
+    if (hasRun && !isOn && cell(trace.outlet_C, i) >= hot_C) return i * MINUTE_s;
     hasRun ||= isOn;
   }
   return undefined;

@@ -40,7 +40,7 @@ export function buildQuestionCard(voice: TopicVoice, question: Question, notes: 
 
 function answerButtons(voice: TopicVoice, fact: FactVoice, question: Question): Button[] {
   const aim = { walk: question.walk, fact: fact.id };
-  const values = usualValues(fact).filter((value) => value !== question.current);
+  const values = usualValues(voice, fact).filter((value) => value !== question.current);
   const button = (value: FactValue): Button => ({
     label: showValue(voice, fact, value),
     say: writeValue(voice, fact, value),
@@ -53,7 +53,10 @@ function answerButtons(voice: TopicVoice, fact: FactVoice, question: Question): 
   ];
 }
 
-function usualValues({ spec }: FactVoice): readonly FactValue[] {
+/** A phone shows this many names; any other may be typed. */
+const MOST_NAMES = 20;
+
+function usualValues({ names }: TopicVoice, { spec }: FactVoice): readonly FactValue[] {
   switch (spec.type) {
     case "choice":
       return spec.options;
@@ -62,6 +65,7 @@ function usualValues({ spec }: FactVoice): readonly FactValue[] {
     case "quantity":
       return spec.usual ?? [];
     case "name":
+      return names?.[spec.of].slice(0, MOST_NAMES) ?? [];
     case "day":
       return [];
   }

@@ -33,13 +33,37 @@ export function buildChartBlock(voice: TopicVoice, chart: Chart): ChartBlock {
     chart,
     units: voice.units,
     title,
-    alt: [title, ...chart.series.map((series) => describeSeries(voice, chart, series, labels))].join(". "),
+    alt: [title, ...describable(chart.series).map((series) => describeSeries(voice, chart, series, labels))].join(". "),
     labels: { x: voice.common.axes[chart.xKind], ...labels },
     table: tabulate(voice, chart, title, labels),
   };
 }
 
 type Labels = Readonly<Record<string, string>>;
+
+/** Id of the words for all the layers of a tank together. */
+const ALL_LAYERS = "layers";
+
+/** The layers of a tank say one thing between them, from the coldest to the warmest; the others each say their own. */
+function describable(series: readonly ChartSeries[]): readonly ChartSeries[] {
+  const layers = series.filter(({ mark }) => mark === "layer");
+  const [top] = layers;
+  if (top === undefined) return series;
+  const together: ChartSeries = {
+    ...top,
+    id: ALL_LAYERS,
+    y: layers.flatMap(({ y }) => y),
+    x: layers.flatMap(({ x }) => x),
+  };
+  const kept = series.filter((one) => one.mark !== "layer" || one === top);
+  return kept.map((one) => (one === top ? together : one));
+}
+
+/** Of the layers of a tank a table shows the top and the bottom, which say how it is layered. */
+function tabulable(series: readonly ChartSeries[]): readonly ChartSeries[] {
+  const layers = series.filter(({ mark }) => mark === "layer");
+  return series.filter((one) => one.mark !== "layer" || one === layers.at(0) || one === layers.at(-1));
+}
 
 function describeSeries(voice: TopicVoice, chart: Chart, series: ChartSeries, labels: Labels): string {
   const lowest = Math.min(...(series.y0 ?? series.y));
@@ -56,12 +80,13 @@ function describeSeries(voice: TopicVoice, chart: Chart, series: ChartSeries, la
 }
 
 function tabulate(voice: TopicVoice, chart: Chart, title: string, labels: Labels): TableBlock {
-  const xs = pickEvenly([...new Set(chart.series.flatMap((series) => series.x))].sort((a, b) => a - b));
+  const shown = tabulable(chart.series);
+  const xs = pickEvenly([...new Set(shown.flatMap((series) => series.x))].sort((a, b) => a - b));
   return {
     kind: "table",
     caption: title,
-    columns: [voice.common.axes[chart.xKind], ...chart.series.map((series) => labels[series.id] ?? series.id)],
-    rows: xs.map((x) => [showX(voice, chart, x), ...chart.series.map((series) => showPoint(voice, series, x))]),
+    columns: [voice.common.axes[chart.xKind], ...shown.map((series) => labels[series.id] ?? series.id)],
+    rows: xs.map((x) => [showX(voice, chart, x), ...shown.map((series) => showPoint(voice, series, x))]),
   };
 }
 

@@ -1,3 +1,4 @@
+import type { NameLists } from "../books/books.ts";
 import { parseRequest } from "../conversation/grammar/parse-request.ts";
 import type { Finding, FindingDatum } from "../declaration/answer.ts";
 import type { FactSpec, FactValue, KnownFact } from "../declaration/facts.ts";
@@ -29,6 +30,8 @@ export interface Voice {
   readonly library: Library;
   readonly topics: ReadonlyMap<string, Topic>;
   readonly texts: LibraryTexts;
+  /** Names of the company's books, offered as buttons. */
+  readonly names?: NameLists;
 }
 /** One topic with its sentences in the reader's language. */
 export interface TopicVoice extends Voice {

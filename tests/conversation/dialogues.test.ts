@@ -59,9 +59,7 @@ const DIALOGUES: readonly Dialogue[] = [
       [
         "I don't know",
         {
-          says: [
-            "Cold water: not known, so I take 50 °F (common practice).",
-          ],
+          says: ["Cold water: not known, so I take 50 °F (common practice)."],
           prompt: "Is the drum lined?",
         },
       ],
@@ -402,9 +400,7 @@ const DIALOGUES: readonly Dialogue[] = [
       [
         "no sé",
         {
-          says: [
-            "Agua fría: no se sabe, así que tomo 10 °C (práctica común).",
-          ],
+          says: ["Agua fría: no se sabe, así que tomo 10 °C (práctica común)."],
         },
       ],
       ["parar", { title: "Parado" }],

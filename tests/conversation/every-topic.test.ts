@@ -32,7 +32,7 @@ function pressThrough(reader: Reader, topic: string): { readonly card: Card; rea
   return { card, asked };
 }
 
-describe.each(READERS)("in $language and $units", (reader) => {
+describe.each(READERS)("in $language and $units", { timeout: 240_000 }, (reader) => {
   test("every topic asked by its bare word comes to an answer by buttons alone, or says what to type", () => {
     expect(library.topics.size).toBeGreaterThanOrEqual(4);
     for (const topic of library.topics.keys()) {

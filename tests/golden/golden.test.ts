@@ -44,6 +44,8 @@ test("no golden file is without its case", () => {
   const expected = new Set(
     GOLDEN_CASES.flatMap((one) => Object.keys(renderings(one)).map((kind) => `${one.topic}/${one.name}.${kind}`)),
   );
-  const kept = readdirSync(FOLDER, { recursive: true, encoding: "utf8" }).filter((name) => /\.(json|html|txt)$/.test(name));
+  const kept = readdirSync(FOLDER, { recursive: true, encoding: "utf8" }).filter((name) =>
+    /\.(json|html|txt)$/.test(name),
+  );
   expect(kept.filter((name) => !expected.has(name))).toEqual([]);
 });

@@ -1,5 +1,5 @@
 import { loadLibrary } from "../../adapters/library/load-library.ts";
-import type { Books } from "../../src/books/books.ts";
+import { type Books, listNames } from "../../src/books/books.ts";
 import { converse } from "../../src/conversation/converse.ts";
 import { finish } from "../../src/conversation/finish.ts";
 import { type ConversationState, EMPTY_STATE } from "../../src/conversation/state.ts";
@@ -18,11 +18,19 @@ export interface Said {
 
 /** What one message comes to, with the real topics and sentences and nothing stored. */
 export function say(text: string, reader: Reader, books: Books, state: ConversationState = EMPTY_STATE): Said {
-  const decision = converse({ text, state, reader, newId: "w1", company: books.company, library });
+  const decision = converse({
+    text,
+    state,
+    reader,
+    newId: "w1",
+    company: books.company,
+    names: listNames(books),
+    library,
+  });
   if (decision.kind === "show") return { card: decision.card, state: decision.state };
   const topic = library.topics.get(decision.topic);
   if (topic === undefined) throw new Error(`no topic ${decision.topic}`);
   const answered = runTopic(topic, decision.facts, books, library.cautions, () => undefined);
-  const shown = finish(decision, answered, library);
+  const shown = finish(decision, answered, library, listNames(books));
   return { card: shown.card, state: shown.state, answered };
 }

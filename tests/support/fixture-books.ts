@@ -1,10 +1,11 @@
+import { loadBooks } from "../../adapters/books/load-books.ts";
 import type { Books } from "../../src/books/books.ts";
 
-const ALL_MONTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
-const FLAT_usd_kWh = Array.from({ length: 24 }, () => 0.1);
+const demo = await loadBooks(new URL("../../seeds", import.meta.url).pathname);
 
-/** Books of an invented company, for tests that need some; every figure in them is invented. */
+/** Books of an invented company without people; its catalogue, places and prices are the demo company's. */
 export const fixtureBooks: Books = {
+  ...demo,
   company: {
     name: "Testbench Plumbing",
     isInvented: true,
@@ -14,19 +15,4 @@ export const fixtureBooks: Books = {
     units: "us",
   },
   people: [],
-  catalogue: [],
-  places: [],
-  prices: {
-    setOn: "2026-01-01",
-    electricity: [
-      {
-        id: "flat",
-        name: "Flat",
-        seasons: [{ months: ALL_MONTHS, weekday_usd_kWh: FLAT_usd_kWh, weekend_usd_kWh: FLAT_usd_kWh }],
-      },
-    ],
-    gas_usd_kWh: 0.05,
-    emissions: { setOn: "2026-01-01", electricity_kg_kWh: 0.4, gas_kg_kWh: 0.2 },
-    incentives: [],
-  },
 };

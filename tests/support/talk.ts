@@ -1,14 +1,15 @@
+import { listNames } from "../../src/books/books.ts";
 import { converse } from "../../src/conversation/converse.ts";
 import { finish } from "../../src/conversation/finish.ts";
 import { type ConversationState, EMPTY_STATE } from "../../src/conversation/state.ts";
 import type { SentForm, Show } from "../../src/conversation/turn.ts";
-import { runTopic } from "../../src/declaration/run-topic.ts";
 import type { Library } from "../../src/library.ts";
 import type { Aim, Button, Card } from "../../src/messages/card.ts";
 import type { Reader } from "../../src/messages/voice.ts";
 import type { OpenWalk } from "../../src/ports/store.ts";
 import { fixtureBooks } from "./fixture-books.ts";
 import { fixtureLibrary } from "./fixture-library.ts";
+import { runOnce } from "./run-once.ts";
 
 /** One person talking in one conversation, without a desk or a store. */
 export interface Talk {
@@ -41,6 +42,7 @@ export function startTalk(reader: Reader = US_ENGLISH, library: Library = fixtur
       reader: talk.reader,
       newId: `id${messages}`,
       company: fixtureBooks.company,
+      names: listNames(fixtureBooks),
       library,
       ...(talk.elsewhere && { elsewhere: talk.elsewhere }),
       ...(aim && { aim }),
@@ -56,11 +58,7 @@ export function startTalk(reader: Reader = US_ENGLISH, library: Library = fixtur
   function run(decision: Exclude<ReturnType<typeof converse>, { kind: "show" }>): Show {
     const topic = library.topics.get(decision.topic);
     if (topic === undefined) throw new Error(`no topic ${decision.topic}`);
-    return finish(
-      decision,
-      runTopic(topic, decision.facts, fixtureBooks, library.cautions, () => {}),
-      library,
-    );
+    return finish(decision, runOnce(topic, decision.facts, library), library, listNames(fixtureBooks));
   }
   return talk;
 }

@@ -32,7 +32,7 @@ export function readPairValue(
   if (quoted) return { text: (quoted[1] ?? quoted[2] ?? "").trim(), end: start + quoted[0].length };
   const types = facts.map((fact) => words.facts[fact]?.type);
   const end = types.every((type) => type === "name")
-    ? endOfName(plain, start, words)
+    ? endOfName(plain, start, words, options)
     : (endOfDay(plain, start, types) ??
       endOfQuantity(plain, start, facts, words, options) ??
       endOfWords(plain, start, words));
@@ -88,11 +88,13 @@ function endsBeforeGap(folded: string, end: number): boolean {
   return next === "" || " ,;.\n".includes(next);
 }
 
-function endOfName({ folded }: PlainText, start: number, words: TopicWords): number {
+function endOfName(plain: PlainText, start: number, words: TopicWords, options: TypedOptions): number {
+  const { folded } = plain;
   for (let at = start; at < folded.length; at++) {
     if (NAME_ENDS.includes(folded.charAt(at))) return at;
     const startsWord = at === start || folded.charAt(at - 1) === " ";
-    if (at > start && startsWord && startsNextFact(folded, at, words)) return at;
+    if (at > start && startsWord && (startsNextFact(folded, at, words) || startsMeasure(plain, at, words, options)))
+      return at;
   }
   return folded.length;
 }
@@ -100,7 +102,22 @@ function endOfName({ folded }: PlainText, start: number, words: TopicWords): num
 function startsNextFact(folded: string, at: number, words: TopicWords): boolean {
   if (matchAt(KEY, folded, at)) return true;
   const phrase = matchPhrase(words.book, folded, at, endsBeforeValue);
-  return phrase?.meanings.some(({ as }) => as === "fact") === true;
+  return phrase?.meanings.some(({ as }) => as === "fact" || as === "before") === true;
+}
+
+/** True for a number with a unit that a fact here has: "model HX 50 125F" names the HX 50, and 125 °F. */
+function startsMeasure(
+  { text, folded }: PlainText,
+  at: number,
+  words: TopicWords,
+  { language, units }: TypedOptions,
+): boolean {
+  if (!startsValue(folded, at)) return false;
+  const token = readQuantityAt(text, folded, at, { decimal: decimalMark(language), isAlone: false });
+  if (token?.value.form !== "one" || token.value.unit === undefined) return false;
+  return Object.keys(words.facts).some(
+    (fact) => fitFact(words, fact, { kind: "value", token }, units)?.closeness === "natural",
+  );
 }
 
 function endsBeforeValue(folded: string, end: number): boolean {

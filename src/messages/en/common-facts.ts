@@ -51,6 +51,12 @@ export const commonFacts = {
     help: "Count everybody who showers there on a usual day.",
     words: ["people", "persons", "occupants", "residents", "family of", "household of"],
   },
+  bedrooms: {
+    label: "Bedrooms",
+    question: "How many bedrooms does the home have?",
+    help: "Only where the people are not known; a home of so many bedrooms is taken to have the usual number of people.",
+    words: ["bedrooms", "bedroom", "br", "bdrm"],
+  },
   bathrooms: {
     label: "Bathrooms",
     question: "How many rooms have a shower or a tub?",
@@ -74,6 +80,12 @@ export const commonFacts = {
     question: "Which place?",
     help: "A place of the company's books. It gives the cold water and the air at the heater.",
     words: ["place", "town"],
+  },
+  air: {
+    label: "Air at the heater",
+    question: "How warm is the air where the heater stands?",
+    help: "The heat pump draws its heat from it. The coldest months count most.",
+    words: ["air", "room air", "air temperature", "room temperature", "ambient"],
   },
   month: {
     label: "Month",

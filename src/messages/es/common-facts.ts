@@ -51,6 +51,12 @@ export const commonFacts = {
     help: "Cuente a todos los que se bañan ahí en un día normal.",
     words: ["personas", "habitantes", "gente", "familia de"],
   },
+  bedrooms: {
+    label: "Recámaras",
+    question: "¿Cuántas recámaras tiene la casa?",
+    help: "Solo si no se sabe cuánta gente hay; se toma la gente usual para esas recámaras.",
+    words: ["recámaras", "recámara", "dormitorios", "habitaciones"],
+  },
   bathrooms: {
     label: "Baños",
     question: "¿Cuántos cuartos tienen regadera o tina?",
@@ -74,6 +80,12 @@ export const commonFacts = {
     question: "¿En qué lugar?",
     help: "Un lugar de los libros de la empresa. De ahí salen el agua fría y el aire junto al calentador.",
     words: ["lugar", "pueblo", "ciudad"],
+  },
+  air: {
+    label: "Aire junto al calentador",
+    question: "¿Qué tan caliente está el aire donde está el calentador?",
+    help: "La bomba de calor toma de ahí su calor. Cuentan más los meses fríos.",
+    words: ["aire", "aire del cuarto", "temperatura del aire", "temperatura del cuarto", "ambiente"],
   },
   month: {
     label: "Mes",

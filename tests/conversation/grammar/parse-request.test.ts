@@ -247,6 +247,7 @@ describe("names and days", () => {
     { typed: "size model='HX 50' 4 people", values: { model: "HX 50", people: 4 } },
     { typed: "size model HX 50, 4 people", values: { model: "HX 50", people: 4 } },
     { typed: "size model HX 50 people 4", values: { model: "HX 50", people: 4 } },
+    { typed: "size 4 people model HX 50 130F", values: { model: "HX 50", people: 4, setpoint: F(130) } },
     { typed: "size place=Cold Spring model=it's-a-50", values: { place: "Cold Spring", model: "it's-a-50" } },
     { typed: "tamaño modelo=HX 50 personas=4", values: { model: "HX 50", people: 4 } },
     { typed: "away from 2026-12-01 until 12/15/2026", values: { start: "2026-12-01", end: "2026-12-15" } },
