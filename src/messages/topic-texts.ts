@@ -43,6 +43,8 @@ type Columns<T> =
 /** All sentences of one topic in one language. A sentence that is missing or misnamed does not compile. */
 export interface TopicTexts<T extends TopicShape> {
   readonly title: string;
+  /** Other words that open the topic in this language, besides its id and what its title and examples begin with. */
+  readonly names?: readonly string[];
   /** One line: what it answers. */
   readonly summary: string;
   /** Requests to try; each must parse and be answered. */
@@ -63,6 +65,7 @@ type Sentence = { say(data: Readonly<Record<string, string>>): string }["say"];
 /** The same with its own types erased. */
 export interface AnyTopicTexts {
   readonly title: string;
+  readonly names?: readonly string[];
   readonly summary: string;
   readonly examples: readonly [string, ...string[]];
   readonly facts: Readonly<Record<string, FactTexts & { readonly options?: Readonly<Record<string, OptionTexts>> }>>;

@@ -95,7 +95,10 @@ function isKey(folded: string, end: number): boolean {
 function namesOf(library: Library): TopicNames {
   const made = cache.get(library);
   if (made) return made;
-  const ids = [...library.topics.values()].map((topic): [string, Topic] => [topic.id, topic]);
+  const ids = [...library.topics.values()].flatMap((topic): [string, Topic][] => [
+    [topic.id, topic],
+    ...namedBy(library, topic).map((name): [string, Topic] => [name, topic]),
+  ]);
   const said = LANGUAGES.map((language) =>
     [...library.topics.values()].map((topic) => ({ topic, words: opening(library, topic, language) })),
   );
@@ -118,6 +121,11 @@ function namesOf(library: Library): TopicNames {
   };
   cache.set(library, names);
   return names;
+}
+
+/** The words that the sentences of a topic, in any language, name it by. */
+function namedBy(library: Library, { id }: Topic): readonly string[] {
+  return LANGUAGES.flatMap((language) => library.texts[language].topics.get(id)?.names ?? []);
 }
 
 function opening(library: Library, topic: Topic, language: Language): readonly string[] {

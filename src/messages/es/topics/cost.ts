@@ -5,6 +5,7 @@ import { unitRefusals } from "../unit-refusals.ts";
 
 export const texts: TopicTexts<typeof cost> = {
   title: "Costo anual",
+  names: ["costo", "gasto"],
   summary: "Un año simulado de un equipo: energía, costo por modo, ahorro contra el calentador viejo, recuperación.",
   examples: [
     "cost modelo=hollin-80 personas=4 replaces=gas_tank",

@@ -4,6 +4,7 @@ import { commonFacts } from "../common-facts.ts";
 
 export const texts: TopicTexts<typeof mix> = {
   title: "Válvula mezcladora",
+  names: ["mezcla", "mezclar"],
   summary: "Cuánta agua mezclada da un tanque caliente, y qué tan rápido quema esa agua.",
   examples: [
     "mix 135 a 120 con 50",

@@ -5,6 +5,7 @@ import { unitRefusals } from "../unit-refusals.ts";
 
 export const texts: TopicTexts<typeof schedule> = {
   title: "Horario",
+  names: ["horario", "programar"],
   summary: "Cambios de modo y temperatura alrededor de las horas pico: lo que menos cuesta sin que nadie pase frío.",
   examples: [
     "schedule modelo=hollin-80 personas=4 mixing_valve=sí",

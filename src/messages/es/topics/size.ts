@@ -4,6 +4,7 @@ import { commonFacts } from "../common-facts.ts";
 
 export const texts: TopicTexts<typeof size> = {
   title: "Tanque para una casa",
+  names: ["tamaño", "alcanza"],
   summary: "Si este tanque le da agua caliente a esta casa día tras día, y qué cambiar si no.",
   examples: [
     "size personas=4 tanque=80gal termostato=135F",
