@@ -31,7 +31,7 @@ export interface AnswerSetting {
   readonly offers: readonly Button[];
 }
 
-/** Shows an answer: verdict and headline first, then numbers, findings, cautions, what was taken, and what next. */
+/** Shows an answer: verdict and headline first, then numbers, findings, cautions, what next, and what was taken. */
 export function buildAnswerCard(voice: TopicVoice, answered: Answered, answer: Answer, setting: AnswerSetting): Card {
   const headline = sayFinding(voice, answer.headline);
   const word = voice.common.verdicts[answer.verdict];
@@ -47,8 +47,8 @@ export function buildAnswerCard(voice: TopicVoice, answered: Answered, answer: A
     ...(answer.tables ?? []).map((table) => buildTableBlock(voice, table)),
     ...(answer.charts ?? []).map((chart) => buildChartBlock(voice, chart)),
     ...cautions.filter((block) => !isStop(block)),
-    ...factBlocks(voice, answered.facts, answer.assumed ?? {}, setting.walk),
     ...lastButtons(voice, answer, setting),
+    ...factBlocks(voice, answered.facts, answer.assumed ?? {}, setting.walk),
   ];
   return {
     verdict: { kind: answer.verdict, word },

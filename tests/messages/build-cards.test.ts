@@ -48,11 +48,11 @@ function blocksOf<K extends Block["kind"]>(card: Card, kind: K): Extract<Block, 
 describe("answer card", () => {
   const card = answerCard(FACTS, EN);
 
-  test("verdict and headline come first, a stop caution before any number, buttons last", () => {
+  test("verdict and headline come first, a stop caution before any number, next steps before the assumptions", () => {
     expect(card.verdict).toEqual({ kind: "good", word: "Good" });
     expect(card.summary).toBe("Good: Full in 15 min");
     expect(kinds(card)).toEqual([
-      ...["headline", "caution", "rows", "table", "chart", "caution", "rows", "rows", "buttons", "buttons"],
+      ...["headline", "caution", "rows", "table", "chart", "caution", "buttons", "rows", "rows", "buttons"],
     ]);
   });
 
@@ -86,7 +86,7 @@ describe("answer card", () => {
         { label: "Lined", value: "Yes", note: "common practice" },
       ],
     });
-    expect(blocksOf(card, "buttons")[0]?.buttons).toEqual([
+    expect(blocksOf(card, "buttons").at(-1)?.buttons).toEqual([
       { label: "Change: Cold water", say: "change cold", aim: { walk: "w1", fact: "cold" } },
       { label: "Change: Lined", say: "change lined", aim: { walk: "w1", fact: "lined" } },
     ]);
@@ -106,8 +106,8 @@ describe("answer card", () => {
     ]);
   });
 
-  test("next steps and how are offered last", () => {
-    expect(blocksOf(card, "buttons").at(-1)?.buttons).toEqual([
+  test("next steps and how are offered before what was assumed", () => {
+    expect(blocksOf(card, "buttons")[0]?.buttons).toEqual([
       { label: "Half of it", say: "barrel drum=15gal hose=2gpm" },
       { label: "How?", say: "how", aim: { walk: "w1", fact: "*" } },
     ]);
