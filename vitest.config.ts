@@ -1,10 +1,45 @@
 import { defineConfig } from "vitest/config";
 
+const shared = { exclude: ["tests/bench/**"], testTimeout: 30_000, hookTimeout: 60_000 };
+/**
+ * Rooms whose tests only compute: no store, socket, process or global is touched, so their files may share one process.
+ * The house is loaded as it runs, by tsx and not through the test runner's own modules, because a simulated year whose
+ * every call goes through those takes three times as long.
+ */
+const COMPUTE = [
+  "cautions",
+  "conversation",
+  "declaration",
+  "equipment",
+  "golden",
+  "household",
+  "messages",
+  "physics",
+  "topics",
+  "units",
+].map((room) => `tests/${room}/**/*.test.ts`);
+
 export default defineConfig({
   test: {
-    include: ["tests/**/*.test.ts"],
-    exclude: ["tests/bench/**"],
-    testTimeout: 30_000,
-    hookTimeout: 60_000,
+    projects: [
+      {
+        test: {
+          ...shared,
+          name: "compute",
+          include: COMPUTE,
+          isolate: false,
+          execArgv: ["--import", "tsx"],
+          server: { deps: { external: [/\/(src|adapters)\/.*\.ts$/] } },
+        },
+      },
+      {
+        test: {
+          ...shared,
+          name: "house",
+          include: ["tests/**/*.test.ts"],
+          exclude: [...shared.exclude, ...COMPUTE],
+        },
+      },
+    ],
   },
 });

@@ -1,6 +1,6 @@
 import type { WaterHeater } from "../equipment/water-heater.ts";
 import { cell } from "../physics/tank/cell.ts";
-import { type DrawRequest, type Draws, listDraws } from "../physics/tank/draw-list.ts";
+import { type Draws, makeDrawColumns, orderDraws } from "../physics/tank/draw-list.ts";
 import type { PlanStep, RunOptions, Site } from "../physics/tank/simulate.ts";
 import { simulate } from "../physics/tank/simulate.ts";
 import type { RunSummary } from "../physics/tank/summary.ts";
@@ -22,6 +22,8 @@ export interface ColdRisk {
   readonly worstShortfall_L: number;
   /** The day with the most water delivered too cold; where none was, the day with the most hot water drawn. */
   readonly worstDay: number;
+  /** Water delivered too cold on each day [L]. */
+  readonly short_L: Float64Array;
   readonly summary: RunSummary;
 }
 
@@ -35,6 +37,8 @@ export interface ColdRiskCase {
   readonly seed: number;
   /** The days themselves, where they were drawn before; else they are drawn from household, days and seed. */
   readonly sampled?: readonly SampledDay[];
+  /** The draws of those days, where they were listed before (`drawsOf`, for the same wanted temperature); goes before `sampled`. */
+  readonly draws?: Draws;
 }
 
 const DAY_s = 86_400;
@@ -52,13 +56,11 @@ const NOTICED_L = 1;
  * @limits a day is cold from one litre under the wanted temperature on; appliances are not counted
  */
 export function findColdRisk(known: ColdRiskCase, options: RunOptions = {}): ColdRisk {
-  const sampled = known.sampled ?? sampleDays(known.household, known.seed, known.days);
-  const days = sampled.length;
-  const draws = drawsOf(sampled, known.wanted_C);
+  const { days, draws } = daysAndDraws(known);
   const schedule = { duration_s: days * DAY_s, draws, plan: known.plan };
   const run = simulate(known.unit, known.site, schedule, options);
   const short_L = sumByDay(draws, run.draws.short_L, days);
-  const coldDays = short_L.filter((volume_L) => volume_L >= NOTICED_L).length;
+  const coldDays = short_L.filter(isCold).length;
   const cautious = (coldDays + 1) / (days + 2);
   const worstShortfall_L = Math.max(...short_L);
   const heaviest = coldDays > 0 ? short_L : sumByDay(draws, run.draws.hot_L, days);
@@ -70,8 +72,20 @@ export function findColdRisk(known: ColdRiskCase, options: RunOptions = {}): Col
     ...shareInterval(coldDays, days),
     worstShortfall_L,
     worstDay: heaviest.indexOf(Math.max(...heaviest)),
+    short_L,
     summary: run.summary,
   };
+}
+
+/** Whether a day on which so much water was too cold counts as cold. */
+export function isCold(short_L: number): boolean {
+  return short_L >= NOTICED_L;
+}
+
+function daysAndDraws(known: ColdRiskCase): { readonly days: number; readonly draws: Draws } {
+  if (known.draws !== undefined) return { days: known.sampled?.length ?? known.days, draws: known.draws };
+  const sampled = known.sampled ?? sampleDays(known.household, known.seed, known.days);
+  return { days: sampled.length, draws: drawsOf(sampled, known.wanted_C) };
 }
 
 /** The first so many days of a sample. */
@@ -79,20 +93,21 @@ export function sampleDays(household: Household, seed: number, days: number): re
   return Array.from({ length: days }, (_, day) => sampleDay(household, seed, day));
 }
 
-/** The draws of sampled days, one day after the other. */
+/** The draws of sampled days, one day after the other, on the time line of a run. */
 export function drawsOf(sampled: readonly SampledDay[], wanted_C: number): Draws {
-  return listDraws(sampled.flatMap((day, index) => drawRequests(day, index, wanted_C)));
-}
-
-/** The draws of one sampled day, set on the time line of a run. */
-export function drawRequests(day: SampledDay, index: number, wanted_C: number): readonly DrawRequest[] {
-  return day.uses.map(({ start_s, duration_s, flow_L_s, isMixed }) => ({
-    start_s: index * DAY_s + start_s,
-    duration_s: Math.max(1, duration_s),
-    volume_L: flow_L_s * duration_s,
-    wanted_C: isMixed ? wanted_C : APPLIANCE_WANTED_C,
-    isMixed,
-  }));
+  const columns = makeDrawColumns(sampled.reduce((sum, { uses }) => sum + uses.length, 0));
+  let i = 0;
+  sampled.forEach(({ uses }, day) => {
+    for (const { start_s, duration_s, flow_L_s, isMixed } of uses) {
+      columns.start_s[i] = day * DAY_s + start_s;
+      columns.duration_s[i] = Math.max(1, duration_s);
+      columns.volume_L[i] = flow_L_s * duration_s;
+      columns.wanted_C[i] = isMixed ? wanted_C : APPLIANCE_WANTED_C;
+      columns.isMixed[i] = isMixed ? 1 : 0;
+      i += 1;
+    }
+  });
+  return orderDraws(columns);
 }
 
 /** Sums what each draw got over the day in which it began. */

@@ -19,6 +19,7 @@ export interface DayProgram {
   readonly settings: Readonly<Record<DayPart, Setting>>;
 }
 
+const ALL_DAYS: readonly number[] = Array.from({ length: DAYS_A_YEAR }, (_, day) => day);
 /** Hours that cost this much more than the day's mean are dear: judgement. */
 const DEAR = 1.2;
 
@@ -55,20 +56,27 @@ export function mostChanges(program: DayProgram, plan: ElectricityPlan): number 
   return Math.max(...days.map((prices) => changesOfDay(program, prices).length));
 }
 
-/** A program as the simulation takes it: every change of a year, in order. */
-export function planYear(program: DayProgram, plan: ElectricityPlan): readonly [PlanStep, ...PlanStep[]] {
+/**
+ * A program as the simulation takes it: every change of a year, in order.
+ * @param days days of the year that are run, one after the other; all of them where absent
+ */
+export function planYear(
+  program: DayProgram,
+  plan: ElectricityPlan,
+  days: readonly number[] = ALL_DAYS,
+): readonly [PlanStep, ...PlanStep[]] {
   const steps: PlanStep[] = [];
   let last: Setting | undefined;
-  for (let day = 0; day < DAYS_A_YEAR; day++) {
+  days.forEach((day, place) => {
     const prices = dayPrices(seasonOf(plan, monthOfDay(day)), isWeekend(day));
     const hourly = settingsOfDay(program, prices);
     for (let hour = 0; hour < HOURS_A_DAY; hour++) {
       const setting = hourly[hour];
       if (setting === undefined || isSame(setting, last)) continue;
-      steps.push(stepOf(setting, day * DAY_s + hour * HOUR_s));
+      steps.push(stepOf(setting, place * DAY_s + hour * HOUR_s));
       last = setting;
     }
-  }
+  });
   const [first = stepOf(program.settings.level, 0), ...others] = steps;
   return [first, ...others];
 }

@@ -4,7 +4,6 @@ import { POLICIES } from "../equipment/policies.ts";
 import { gasTank, storageDay_kWh } from "../physics/gas-tank.ts";
 import { STUDY_WATER } from "../physics/tank/tank-model.ts";
 import { DAY_s, DAYS_A_YEAR } from "./calendar.ts";
-import { drawsOf } from "./cold-risk.ts";
 import { dailyAir_C, dailyMains_C, type SampledYear, type SimulatedYear, simulateYear } from "./year.ts";
 
 const J_PER_kWh = 3.6e6;
@@ -48,8 +47,7 @@ export function burnOldGas_kWh({ efficiency, setpoint_C, place }: OldHeater, yea
  * @source Q = rho c V (T - T_cold), T the wanted temperature at mixed fixtures and the setpoint at appliances
  */
 export function wantedHeat_kWh(year: SampledYear, setpoint_C: number, mains_C: Float64Array): Float64Array {
-  const { wanted_C } = year;
-  const draws = drawsOf(year.sampled, wanted_C);
+  const { wanted_C, draws } = year;
   const heat_kWh = new Float64Array(DAYS_A_YEAR);
   const perLitre_kWh_K = (STUDY_WATER.density_kg_L * STUDY_WATER.specificHeat_J_kg_K) / J_PER_kWh;
   for (let i = 0; i < draws.count; i++) {

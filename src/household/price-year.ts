@@ -16,17 +16,23 @@ export type Rate = (typeof RATES)[number];
  * Prices an hourly trace of electricity.
  * @param hourly_kWh electricity of each hour [kWh]; the first hour is midnight
  * @param plan prices by season, weekday or weekend, and hour
- * @param firstDay day of the year on which the trace begins, 0 = the first of January, a Monday
+ * @param days day of the year of each day of the trace, or the first of them where they follow each other; 0 = the first
+ * of January, a Monday
  * @returns total and by month [US dollars]
  * @source sum of energy times the price of its hour
  * @limits energy prices only: no standing charge, tax, tier or demand charge
  */
-export function priceHours(hourly_kWh: ArrayLike<number>, plan: ElectricityPlan, firstDay = 0): Bill {
+export function priceHours(
+  hourly_kWh: ArrayLike<number>,
+  plan: ElectricityPlan,
+  days: number | readonly number[] = 0,
+): Bill {
   const months_usd = new Array<number>(MONTHS_A_YEAR).fill(0);
-  const days = Math.ceil(hourly_kWh.length / HOURS_A_DAY);
-  for (let day = 0; day < days; day++) {
-    const month = monthOfDay(firstDay + day);
-    const prices = dayPrices(seasonOf(plan, month), isWeekend(firstDay + day));
+  const count = Math.ceil(hourly_kWh.length / HOURS_A_DAY);
+  for (let day = 0; day < count; day++) {
+    const ofYear = typeof days === "number" ? days + day : (days[day] ?? 0);
+    const month = monthOfDay(ofYear);
+    const prices = dayPrices(seasonOf(plan, month), isWeekend(ofYear));
     let day_usd = 0;
     for (let hour = 0; hour < HOURS_A_DAY; hour++)
       day_usd += (hourly_kWh[day * HOURS_A_DAY + hour] ?? 0) * (prices[hour] ?? 0);

@@ -56,20 +56,23 @@ export function sampleDay(household: Household, seed: number, day: number): Samp
 }
 
 function drawUses(random: RandomStream, use: Use, household: Household, shares: readonly number[]): HotWaterUse[] {
-  const habit = habitOf(use, household);
+  const { flow_L_s: mean_L_s, flowDeviation_L_s, duration_s, durationDeviation_s, isMixed } = habitOf(use, household);
   const fills = use === "dishwasher" ? DISHWASHER_FILLS : 1;
   const events = drawCount(random, eventsADay(use, household));
-  return Array.from({ length: events }, () => {
+  const uses: HotWaterUse[] = [];
+  for (let event = 0; event < events; event++) {
     const start_s = (drawIndex(random, shares) + random.next()) * HOUR_s;
-    const flow_L_s = drawPositive(random, habit.flow_L_s, habit.flowDeviation_L_s);
-    return Array.from({ length: fills }, (_, fill) => ({
-      use,
-      start_s: (start_s + fill * FILL_GAP_s) % DAY_s,
-      duration_s: Math.min(LONGEST_s, drawPositive(random, habit.duration_s, habit.durationDeviation_s)),
-      flow_L_s,
-      isMixed: habit.isMixed,
-    }));
-  }).flat();
+    const flow_L_s = drawPositive(random, mean_L_s, flowDeviation_L_s);
+    for (let fill = 0; fill < fills; fill++)
+      uses.push({
+        use,
+        start_s: (start_s + fill * FILL_GAP_s) % DAY_s,
+        duration_s: Math.min(LONGEST_s, drawPositive(random, duration_s, durationDeviation_s)),
+        flow_L_s,
+        isMixed,
+      });
+  }
+  return uses;
 }
 
 function habitOf(use: Use, household: Household) {

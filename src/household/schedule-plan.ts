@@ -1,19 +1,15 @@
 import type { ElectricityPlan } from "../books/prices.ts";
 import type { ReportProgress } from "../declaration/topic.ts";
-import { toBase } from "../units/convert.ts";
-import { type DayProgram, dearHours, mostChanges, planYear, type Setting } from "./day-program.ts";
+import { DAY_s } from "./calendar.ts";
+import { isCold } from "./cold-risk.ts";
+import { type DayProgram, dearHours, mostChanges, planYear } from "./day-program.ts";
 import { dayPrices, priceHours } from "./price-year.ts";
 import type { Household } from "./sample-day.ts";
+import { candidates, leaveAlone, type ScheduleFacts } from "./schedule-candidates.ts";
 import { VALVE_C } from "./size-case.ts";
-import type { RunMode, UnitCase } from "./unit-case.ts";
-import { type SampledYear, type SimulatedYear, sampleYear, simulateYear } from "./year.ts";
+import type { UnitCase } from "./unit-case.ts";
+import { type SampledYear, type SimulatedYear, sampleWeeks, sampleYear, simulateYear } from "./year.ts";
 
-export interface ScheduleFacts {
-  readonly people: number;
-  readonly bathrooms: number;
-  readonly wanted_C: number;
-  readonly mixing_valve: boolean | undefined;
-}
 /** A program with what its year came to. */
 export interface ProgramYear {
   readonly program: DayProgram;
@@ -22,8 +18,18 @@ export interface ProgramYear {
   readonly energy_kWh: number;
   readonly coldDays: number;
   readonly shortfall_L: number;
+  /** Water delivered too cold on each day [L]. */
+  readonly short_L: Float64Array;
+  /** False where the run was ended early, colder than leaving the unit alone; its numbers then stop there. */
+  readonly isWhole: boolean;
   /** Share of the electricity that was used in dear hours. */
   readonly dearShare: number;
+}
+/** Cold days of two programs, day by day. */
+interface ColdDaysCompared {
+  readonly both: number;
+  readonly onlyWith: number;
+  readonly onlyAlone: number;
 }
 export interface SchedulePlan {
   readonly leftAlone: ProgramYear;
@@ -32,45 +38,81 @@ export interface SchedulePlan {
   /** The cheapest of all, where it was refused because somebody would run cold more often. */
   readonly refused: ProgramYear | undefined;
   readonly tried: number;
+  /** How many days of the year all were tried on; how many then went through all of it, or until they were colder. */
+  readonly lookedAt_days: number;
+  readonly ranWhole: number;
 }
 
-/** Hours of heating ahead that are tried. */
-const AHEAD_h = [0, 2, 4] as const;
-/** How far the tank may be let down outside the hours ahead, so that there is something to heat up to [K]. */
-const LET_DOWN_K = toBase(9, "F_diff");
-/** Above the wanted temperature by this, a lowered setpoint still delivers it: judgement [K]. */
-const OVER_WANTED_K = toBase(5, "F_diff");
-/** With a mixing valve heat may be stored up to here, where health guidance wants it anyway [C]. */
-const STORE_AHEAD_C = toBase(140, "F");
-/** Less than this is no change worth making [K]. */
-const LEAST_CHANGE_K = 1;
 /** Water that may be short beyond leaving it alone, in the whole year: rounding, not a shower [L]. */
 const HAIR_L = 1;
+
+/** A program whose looked-at weeks cost this much more than the best's, of leaving it alone, is not run whole: judgement. */
+const MARGIN = 0.03;
+/** The cheapest looks, of which one is nearly always the cheapest year too: judgement. */
+const LOOKS_RUN_OUT = 2;
 
 /**
  * Searches a small set of day programs for the cheapest year that leaves nobody colder than leaving the unit alone.
  * @param known unit, place, setpoint, a plan with dear hours
  * @param facts household, and whether a mixing valve lets the tank be stored hotter
  * @returns the unit left alone, the best program, and the cheapest one that was refused
- * @source every program is run through the same year of sampled days (`simulateYear`) and priced by the hour
+ * @source every program is run through the same 28 days (`sampleWeeks`) and priced by the hour; those that may be the
+ * cheapest are run through the whole year of sampled days (`simulateYear`), and only that decides
  * @limits a search over stated candidates, not a proof that none better exists; one year of sampled days
  */
 export function planSchedule(known: UnitCase, facts: ScheduleFacts, report: ReportProgress): SchedulePlan {
-  const household: Household = { people: facts.people, bathrooms: facts.bathrooms };
-  const year = sampleYear(household, facts.wanted_C);
+  const year = sampleYear(householdOf(facts), facts.wanted_C);
   const programs = candidates(known, facts);
-  const total = programs.length + 1;
+  const total = 2 * programs.length + 1;
   const leftAlone = runProgram(known, facts, leaveAlone(known), year);
+  const weeks = sampleWeeks(year);
+  const aloneLook = runProgram(known, facts, leaveAlone(known), weeks);
   report(1, total);
-  const runs = programs.map((program, index) => {
-    const run = runProgram(known, facts, program, year);
+  const looks = programs.map((program, index) => {
+    const look = runProgram(known, facts, program, weeks);
     report(index + 2, total);
-    return run;
+    return look;
   });
-  const cheapest = runs.filter(({ cost_usd }) => cost_usd < leftAlone.cost_usd).sort((a, b) => a.cost_usd - b.cost_usd);
+  const runs = runHopeful(looks, leftAlone, aloneLook, ({ program }, index) => {
+    report(programs.length + 1 + index, total);
+    // The cheapest looks are run to their end even where they are refused, to say what the cheapest would have saved.
+    const enough_L = index < LOOKS_RUN_OUT ? undefined : leftAlone.shortfall_L + HAIR_L;
+    return runProgram(known, facts, program, year, enough_L);
+  });
+  report(total, total);
+  const cheapest = runs
+    .filter(({ cost_usd, isWhole }) => isWhole && cost_usd < leftAlone.cost_usd)
+    .sort((a, b) => a.cost_usd - b.cost_usd);
   const best = cheapest.find((run) => leavesNobodyColder(run, leftAlone));
   const [first] = cheapest;
-  return { leftAlone, best, refused: first === best ? undefined : first, tried: programs.length };
+  const refused = first === best ? undefined : first;
+  return { leftAlone, best, refused, tried: programs.length, lookedAt_days: weeks.days.length, ranWhole: runs.length };
+}
+
+/**
+ * Runs the programs that may be the best through the whole year, the cheapest look first, until the rest are too dear.
+ * A run ends as soon as more water was too cold than when left alone, because then nothing can save it.
+ */
+function runHopeful(
+  looks: readonly ProgramYear[],
+  leftAlone: ProgramYear,
+  aloneLook: ProgramYear,
+  runWhole: (look: ProgramYear, index: number) => ProgramYear,
+): readonly ProgramYear[] {
+  const margin_usd = MARGIN * aloneLook.cost_usd;
+  const hopeful = looks
+    .filter(({ cost_usd }) => cost_usd < aloneLook.cost_usd + margin_usd)
+    .sort((a, b) => a.cost_usd - b.cost_usd);
+  const runs: ProgramYear[] = [];
+  let enough_usd = Number.POSITIVE_INFINITY;
+  for (const look of hopeful) {
+    if (look.cost_usd > enough_usd) break;
+    const run = runWhole(look, runs.length);
+    runs.push(run);
+    if (run.cost_usd < leftAlone.cost_usd && leavesNobodyColder(run, leftAlone))
+      enough_usd = Math.min(enough_usd, look.cost_usd + margin_usd);
+  }
+  return runs;
 }
 
 /** True where a plan has hours that are worth avoiding. */
@@ -84,87 +126,48 @@ export function leavesNobodyColder(run: ProgramYear, leftAlone: ProgramYear): bo
   return run.coldDays <= leftAlone.coldDays && run.shortfall_L <= leftAlone.shortfall_L + HAIR_L;
 }
 
-function leaveAlone({ mode, setpoint_C }: UnitCase): DayProgram {
-  const usual: Setting = { mode, setpoint_C };
-  return { ahead_h: 0, settings: { dear: usual, before: usual, other: usual, level: usual } };
+/** Holds two years of the same days against each other, day by day. */
+export function compareDays(run: ProgramYear, leftAlone: ProgramYear): ColdDaysCompared {
+  const isColdAlone = leftAlone.short_L.map((short_L) => (isCold(short_L) ? 1 : 0));
+  const both = run.short_L.filter((short_L, day) => isCold(short_L) && isColdAlone[day] === 1).length;
+  return { both, onlyWith: run.coldDays - both, onlyAlone: leftAlone.coldDays - both };
 }
 
-/**
- * The programs that are tried: in dear hours up to three setpoints, in the usual mode or with the heat pump alone; before
- * them two or four hours of heating ahead, from a tank that was let down or, with a mixing valve, to a hotter one.
- */
-export function candidates(known: UnitCase, facts: ScheduleFacts): readonly DayProgram[] {
-  const { model, mode, plan } = known;
-  const modes = new Set<RunMode>([mode]);
-  if (model.heater.controls.policies.includes("heat_pump_only")) modes.add("heat_pump_only");
-  const programs = [...modes].flatMap((dearMode) =>
-    dearSetpoints_C(known, facts).flatMap((dear_C) =>
-      aheadOf(known, facts).map(({ ahead_h, before_C, other_C }): DayProgram => {
-        const usual: Setting = { mode, setpoint_C: known.setpoint_C };
-        return {
-          ahead_h,
-          settings: {
-            dear: { mode: dearMode, setpoint_C: Math.min(dear_C, other_C) },
-            before: { mode, setpoint_C: before_C },
-            other: { mode, setpoint_C: other_C },
-            level: usual,
-          },
-        };
-      }),
-    ),
-  );
-  return programs.filter((program) => {
-    const changes = mostChanges(program, plan);
-    return changes > 0 && changes <= model.changesADay;
-  });
+/** A program's whole year. */
+export function runWholeYear(known: UnitCase, facts: ScheduleFacts, program: DayProgram): ProgramYear {
+  return runProgram(known, facts, program, sampleYear(householdOf(facts), facts.wanted_C));
 }
 
-/** Setpoints for dear hours: the usual one, one that still delivers what is wanted, and the lowest of the unit. */
-function dearSetpoints_C({ model, setpoint_C }: UnitCase, { wanted_C }: ScheduleFacts): readonly number[] {
-  const [lowest_C] = model.heater.controls.setpoint_C;
-  const still_C = wanted_C + OVER_WANTED_K;
-  const all = [setpoint_C, still_C, lowest_C];
-  return [...new Set(all.map((low_C) => Math.min(setpoint_C, Math.max(lowest_C, low_C))))];
+function householdOf({ people, bathrooms }: ScheduleFacts): Household {
+  return { people, bathrooms };
 }
 
-interface Ahead {
-  readonly ahead_h: number;
-  readonly before_C: number;
-  readonly other_C: number;
-}
-
-function aheadOf({ model, setpoint_C }: UnitCase, { wanted_C, mixing_valve }: ScheduleFacts): readonly Ahead[] {
-  const [lowest_C, highest_C] = model.heater.controls.setpoint_C;
-  const letDown_C = Math.max(lowest_C, wanted_C, setpoint_C - LET_DOWN_K);
-  const hotter_C = Math.min(highest_C, STORE_AHEAD_C);
-  return AHEAD_h.flatMap((ahead_h): Ahead[] => {
-    if (ahead_h === 0) return [{ ahead_h, before_C: setpoint_C, other_C: setpoint_C }];
-    const letDown = { ahead_h, before_C: setpoint_C, other_C: letDown_C };
-    const hotter = { ahead_h, before_C: hotter_C, other_C: setpoint_C };
-    return [
-      ...(letDown_C <= setpoint_C - LEAST_CHANGE_K ? [letDown] : []),
-      ...(mixing_valve === true && hotter_C >= setpoint_C + LEAST_CHANGE_K ? [hotter] : []),
-    ];
-  });
-}
-
-function runProgram(known: UnitCase, facts: ScheduleFacts, program: DayProgram, year: SampledYear): ProgramYear {
+function runProgram(
+  known: UnitCase,
+  facts: ScheduleFacts,
+  program: DayProgram,
+  year: SampledYear,
+  enoughShort_L?: number,
+): ProgramYear {
   const { model, place, supply_V, plan } = known;
   const valve = facts.mixing_valve === true ? { mixingValve_C: VALVE_C } : {};
-  const run = simulateYear({ unit: model.heater, place, supply_V, plan: planYear(program, plan), ...valve }, year);
+  const steps = planYear(program, plan, year.days);
+  const run = simulateYear({ unit: model.heater, place, supply_V, plan: steps, ...valve }, year, enoughShort_L);
   return {
     program,
     changes: mostChanges(program, plan),
-    cost_usd: priceHours(run.hourly_kWh, plan).total_usd,
+    cost_usd: priceHours(run.hourly_kWh, plan, year.days).total_usd,
     energy_kWh: run.summary.electricity_kWh,
     coldDays: run.coldDays,
     shortfall_L: run.summary.shortfall_L,
-    dearShare: dearShare(known, run),
+    short_L: run.short_L,
+    isWhole: run.summary.duration_s === year.days.length * DAY_s,
+    dearShare: dearShare(known, run, year.days),
   };
 }
 
 /** Prices the year at 1 in dear hours and 0 in all others. */
-function dearShare({ plan }: UnitCase, { hourly_kWh, summary }: SimulatedYear): number {
+function dearShare({ plan }: UnitCase, { hourly_kWh, summary }: SimulatedYear, days: readonly number[]): number {
   const mark = (prices: readonly number[]) => dearHours(prices).map(Number);
   const marked = plan.seasons.map((season) => ({
     ...season,
@@ -173,5 +176,5 @@ function dearShare({ plan }: UnitCase, { hourly_kWh, summary }: SimulatedYear): 
   }));
   const [first, ...others] = marked;
   if (first === undefined || summary.electricity_kWh <= 0) return 0;
-  return priceHours(hourly_kWh, { ...plan, seasons: [first, ...others] }).total_usd / summary.electricity_kWh;
+  return priceHours(hourly_kWh, { ...plan, seasons: [first, ...others] }, days).total_usd / summary.electricity_kWh;
 }

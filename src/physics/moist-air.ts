@@ -256,15 +256,19 @@ function requireHumidityRatio(W: number): void {
  * bracket and it shrinks; a halving otherwise, so that a jump (liquid to ice at 0 C) is closed in on as surely as a root.
  */
 function solveRising(f: (x: number) => number, low: number, high: number): number {
-  let [a, b] = [low, high];
-  let [last, lastF] = [a, f(a)];
-  let [x, fx] = [b, f(b)];
+  let a = low;
+  let b = high;
+  let last = a;
+  let lastF = f(a);
+  let x = b;
+  let fx = f(b);
   if (lastF >= 0) return a;
   if (fx <= 0) return b;
   for (let turn = 1; turn <= MOST_TURNS && b - a > ROOT_TOLERANCE_K; turn += 1) {
     const secant = x - (fx * (x - last)) / (fx - lastF);
     const isUsable = secant > a && secant < b && turn % 6 !== 0;
-    [last, lastF] = [x, fx];
+    last = x;
+    lastF = fx;
     x = isUsable ? secant : (a + b) / 2;
     if (isUsable && Math.abs(x - last) < ROOT_TOLERANCE_K) return x;
     fx = f(x);

@@ -14,7 +14,13 @@ import { declareTopic } from "../declaration/topic.ts";
 import { writeRequest } from "../declaration/write-request.ts";
 import { RATING } from "../equipment/test-procedure/rating-conditions.ts";
 import { DAYS_A_YEAR } from "../household/calendar.ts";
-import { hasDearHours, type ProgramYear, planSchedule, type SchedulePlan } from "../household/schedule-plan.ts";
+import {
+  compareDays,
+  hasDearHours,
+  type ProgramYear,
+  planSchedule,
+  type SchedulePlan,
+} from "../household/schedule-plan.ts";
 import { programLines, scheduleChart, scheduleResults } from "../household/schedule-results.ts";
 import { planUnit, UNIT_REFUSALS, type UnitCase } from "../household/unit-case.ts";
 import { toBase } from "../units/convert.ts";
@@ -53,13 +59,14 @@ const FINDINGS = {
   leave_it_alone: { tried: "count" },
   check_valve_first: { storage: "temperature" },
   nobody_colder: { cold: "count", alone: "count", days: "count" },
+  day_by_day: { both: "count", only_with: "count", only_alone: "count", short: "volume", short_alone: "volume" },
   refused_cheaper: { saving: "money", cold: "count", alone: "count" },
   cools_in_dear_hours: { lowest: "temperature" },
   moves_out_of_dear: { before: "share", after: "share" },
   within_limit: { changes: "count", limit: "count" },
   valve_would_help: {},
   set_clock: {},
-  searched: { tried: "count" },
+  searched: { tried: "count", days: "count", whole: "count", all: "count" },
   prices_set: { plan: "word", day: "word" },
   weekdays: { months: "word" },
   weekends: { months: "word" },
@@ -86,7 +93,7 @@ export const schedule = declareTopic({
   findings: FINDINGS,
   tables: {
     program: ["days", "from", "mode", "setpoint"],
-    compared: ["way", "cost", "energy", "cold_days"],
+    compared: ["way", "cost", "energy", "cold_days", "short"],
   },
   charts: { schedule_day: ["setpoint", "price", "heat_ahead", "dear_hours"] },
   compute: (facts, books, report): Answer<Id, F> | OutOfRange<F> => {
@@ -128,7 +135,7 @@ function answer(facts: Facts, known: UnitCase, found: SchedulePlan, books: Books
     findings: [
       ...programFindings(known, found),
       ...refusedFindings(facts, found),
-      { code: "searched", data: { tried: q("count", found.tried) } },
+      searched(found),
       { code: "prices_set", data: { plan: known.plan.name, day: books.prices.setOn } },
     ],
     tables: [...(best === undefined ? [] : [programTable(known, best)]), comparedTable(found)],
@@ -144,6 +151,19 @@ function headline({ leftAlone, best, tried }: SchedulePlan): F {
   return { code: "follow_it", data: { saving, changes: q("count", best.changes) } };
 }
 
+function searched({ tried, lookedAt_days, ranWhole }: SchedulePlan): F {
+  const days = { days: q("count", lookedAt_days), all: q("count", DAYS_A_YEAR) };
+  return { code: "searched", data: { tried: q("count", tried), whole: q("count", ranWhole), ...days } };
+}
+
+/** What the same days came to with the program and without it. */
+function dayByDay(best: ProgramYear, leftAlone: ProgramYear): F {
+  const { both, onlyWith, onlyAlone } = compareDays(best, leftAlone);
+  const counts = { both: q("count", both), only_with: q("count", onlyWith), only_alone: q("count", onlyAlone) };
+  const short = { short: q("volume", best.shortfall_L), short_alone: q("volume", leftAlone.shortfall_L) };
+  return { code: "day_by_day", data: { ...counts, ...short } };
+}
+
 function programFindings({ model, setpoint_C }: UnitCase, { leftAlone, best }: SchedulePlan): readonly F[] {
   if (best === undefined) return [];
   const { settings } = best.program;
@@ -151,7 +171,7 @@ function programFindings({ model, setpoint_C }: UnitCase, { leftAlone, best }: S
   if (settings.before.setpoint_C > setpoint_C)
     found.push({ code: "check_valve_first", data: { storage: q("temperature", settings.before.setpoint_C) } });
   const counts = { cold: q("count", best.coldDays), alone: q("count", leftAlone.coldDays) };
-  found.push({ code: "nobody_colder", data: { ...counts, days: q("count", DAYS_A_YEAR) } });
+  found.push({ code: "nobody_colder", data: { ...counts, days: q("count", DAYS_A_YEAR) } }, dayByDay(best, leftAlone));
   const shares = { before: q("share", leftAlone.dearShare), after: q("share", best.dearShare) };
   found.push({ code: "moves_out_of_dear", data: shares });
   if (settings.dear.setpoint_C < GROWS_BELOW_C)
@@ -193,6 +213,7 @@ function comparedTable({ leftAlone, best, refused }: SchedulePlan): AnswerTable<
             q("money", run.cost_usd),
             q("energy", run.energy_kWh),
             q("count", run.coldDays),
+            q("volume", run.shortfall_L),
           ],
         ];
   return {

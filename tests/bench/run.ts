@@ -1,5 +1,7 @@
 import type { BenchRow } from "./bench-row.ts";
+import { benchPick } from "./pick.ts";
 import { benchSlackAck } from "./slack-ack.ts";
+import { benchTankYear } from "./tank-year.ts";
 import { benchTeamsEcho } from "./teams-echo.ts";
 import { benchTopics } from "./topics.ts";
 
@@ -8,6 +10,8 @@ const BENCHES: readonly {
   readonly name: string;
   readonly run: () => Promise<{ readonly rows: readonly BenchRow[] }>;
 }[] = [
+  { name: "tank: a simulated year against a bare loop of the same size", run: benchTankYear },
+  { name: "pick: 40 models, 3 setpoints, 4 modes in two threads", run: benchPick },
   { name: "topics: engine time against the budget", run: benchTopics },
   { name: "slack: signed command against a bare Bolt echo", run: benchSlackAck },
   { name: "teams: authenticated activity against a bare botbuilder echo", run: benchTeamsEcho },

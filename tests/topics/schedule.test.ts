@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { Books } from "../../src/books/books.ts";
-import type { Answer } from "../../src/declaration/answer.ts";
+import { type Answer, q } from "../../src/declaration/answer.ts";
 import { mostChanges } from "../../src/household/day-program.ts";
-import { candidates, leavesNobodyColder, planSchedule } from "../../src/household/schedule-plan.ts";
+import { candidates } from "../../src/household/schedule-candidates.ts";
+import { compareDays, leavesNobodyColder, planSchedule, runWholeYear } from "../../src/household/schedule-plan.ts";
 import { planUnit } from "../../src/household/unit-case.ts";
 import { schedule } from "../../src/topics/schedule.ts";
 import { toBase } from "../../src/units/convert.ts";
@@ -22,7 +23,9 @@ function unitOf(model: string, setpoint_F = 125) {
 }
 
 const withValve = answerWithSeeds(schedule, { ...CASE, mixing_valve: true });
-const found = planSchedule(unitOf("tarnley-66"), { ...FACTS, mixing_valve: true }, () => undefined);
+const KNOWN = unitOf("tarnley-66");
+const BEHIND_VALVE = { ...FACTS, mixing_valve: true };
+const found = planSchedule(KNOWN, BEHIND_VALVE, () => undefined);
 
 describe("the schedule that is advised", () => {
   const { best, leftAlone } = found;
@@ -31,6 +34,22 @@ describe("the schedule that is advised", () => {
     expect(best.cost_usd).toBeLessThan(leftAlone.cost_usd);
     expect(best.coldDays).toBeLessThanOrEqual(leftAlone.coldDays);
     expect(best.shortfall_L).toBeLessThanOrEqual(leftAlone.shortfall_L + 1);
+  });
+  test("is held against leaving it alone day by day: every cold day of either is counted once", () => {
+    if (best === undefined) throw new Error("no schedule");
+    const { both, onlyWith, onlyAlone } = compareDays(best, leftAlone);
+    expect([both + onlyWith, both + onlyAlone]).toEqual([best.coldDays, leftAlone.coldDays]);
+    expect([best.short_L.length, leftAlone.short_L.length]).toEqual([365, 365]);
+    const shown = withValve.findings.find(({ code }) => code === "day_by_day")?.data;
+    expect(shown).toMatchObject({ both: q("count", both), only_with: q("count", onlyWith) });
+    expect(tableOf(withValve, "compared")?.[1]?.at(-1)).toEqual(q("volume", best.shortfall_L));
+  });
+  test("is the one that running every program through the whole year finds", () => {
+    const runs = candidates(KNOWN, BEHIND_VALVE).map((program) => runWholeYear(KNOWN, BEHIND_VALVE, program));
+    const kept = runs.filter((run) => leavesNobodyColder(run, leftAlone));
+    const cheapest = kept.reduce((a, b) => (b.cost_usd < a.cost_usd ? b : a));
+    expect(best?.program).toEqual(cheapest.program);
+    expect(best?.cost_usd).toBe(cheapest.cost_usd);
   });
   test("uses less of its energy in dear hours", () => {
     expect(best?.dearShare).toBeLessThan(0.5 * leftAlone.dearShare);

@@ -233,7 +233,10 @@ export function measureExcess(switches: Switches): void {
   let excess = Number.NEGATIVE_INFINITY;
   for (let sensor = 0; sensor < SENSORS; sensor += 1) {
     const t_C = cell(sensor_C, sensor);
-    excess = Math.max(excess, cell(below_C, sensor) - t_C, t_C - cell(above_C, sensor));
+    const under_K = cell(below_C, sensor) - t_C;
+    const over_K = t_C - cell(above_C, sensor);
+    if (under_K > excess) excess = under_K;
+    if (over_K > excess) excess = over_K;
   }
   switches.excess_K = excess;
 }

@@ -26,6 +26,8 @@ export interface DrawFlow {
   /** A draw is short below what is wanted less this [K]. */
   readonly allowance_K: number;
   next: number;
+  /** Water delivered too cold by all draws that are over [L]. */
+  short_L: number;
 }
 
 const NEVER = Number.POSITIVE_INFINITY;
@@ -41,6 +43,7 @@ export function prepareDrawFlow(draws: Draws, valve_C: number, allowance_K: numb
     valve_C,
     allowance_K,
     next: 0,
+    short_L: 0,
   };
 }
 
@@ -97,6 +100,7 @@ function closeDraw(flow: DrawFlow, slot: number): void {
   records.mean_C[number] = volume_L > 0 ? cell(open.warmth_L_C, slot) / volume_L : wanted_C;
   records.lowest_C[number] = volume_L > 0 ? cell(open.lowest_C, slot) : wanted_C;
   records.short_L[number] = cell(open.short_L, slot);
+  flow.short_L += cell(open.short_L, slot);
   records.hot_L[number] = cell(open.hot_L, slot);
   const last = open.count - 1;
   if (slot !== last) moveDraw(flow, last, slot);

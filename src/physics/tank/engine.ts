@@ -126,7 +126,7 @@ export function startEngine(unit: WaterHeater, settings: EngineSettings): Engine
     ledger: openLedger(SOURCES),
     roomAir: settings.roomAir,
     air: { dryBulb_C: 0, humidityRatio: 0, pressure_kPa: 0, aroundTank_C: 0 },
-    given: { released_J: 0, taken_J: 0, condensed_kg: 0 },
+    given: { released_J: 0, taken_J: 0, condensed_kg: 0, ran_s: 0 },
     step: { seconds: 0, heatPumpHeat_J: 0, compressor_J: 0, excess_K: 0 },
     pace: settings.pace ?? USUAL_PACE,
     drawModel: settings.drawModel ?? "plug",

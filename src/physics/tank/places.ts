@@ -22,13 +22,14 @@ export interface Places {
   readonly slugs: Int32Array;
   /** How far each sensor is on the way to the next centre [share]. */
   readonly sensorShare: Float64Array;
-  /** Share of the condenser that lies on each slug, and what each slug takes up of its heat, times the approach [K]. */
+  /** Share of the condenser that lies on each slug. */
   readonly weight: Float64Array;
-  readonly uptake: Float64Array;
   /** In: how far the condensing refrigerant is above evenly warm water at the present heat [K]. */
   approach_K: number;
   /** Out: water temperature that the heat pump feels [C]. */
   water_C: number;
+  /** Out: temperature at which the refrigerant condenses [C]. */
+  condensing_C: number;
   /** Out: share of the condenser that gives heat, the rest lying on water that is too warm. */
   covered: number;
   /** Heat to be spread along the condenser [J]. */
@@ -43,9 +44,9 @@ export function preparePlaces(layers: number): Places {
     slugs: new Int32Array(PLACES),
     sensorShare: new Float64Array(2),
     weight: new Float64Array(layers + 1),
-    uptake: new Float64Array(layers + 1),
     approach_K: 0,
     water_C: 0,
+    condensing_C: 0,
     covered: 0,
     heat_J: 0,
     version: -1,
@@ -108,12 +109,12 @@ function findCondenser(places: Places, tank: TankState): void {
  * Tc less its own temperature; a slug warmer than Tc takes none. With UA the conductance of the whole condenser and A =
  * Q / UA, Tc = (A + sum of w T) / (sum of w) over the slugs colder than Tc. The water temperature felt is Tc - A: that of
  * evenly warm water at which the refrigerant would condense at the same Tc.
- * @param places `approach_K` in; `uptake`, `covered` and `water_C` out
+ * @param places `approach_K` in; `condensing_C`, `covered` and `water_C` out
  * @source heat balance of a condenser at constant temperature; slugs are in order, the coldest first
  */
 export function spreadCondenser(places: Places, tank: TankState): void {
   findCondenser(places, tank);
-  const { weight, uptake, slugs, approach_K } = places;
+  const { weight, slugs, approach_K } = places;
   const { t_C: t } = tank;
   const start = whole(slugs, CONDENSER_FROM);
   const end = whole(slugs, CONDENSER_TO);
@@ -122,22 +123,28 @@ export function spreadCondenser(places: Places, tank: TankState): void {
   for (let i = start; i <= end; i += 1) {
     const t_C = cell(t, i);
     if (covered > 0 && t_C * covered >= sum) break;
-    covered += cell(weight, i);
-    sum += cell(weight, i) * t_C;
+    const share = cell(weight, i);
+    covered += share;
+    sum += share * t_C;
   }
   const condensing_C = sum / covered;
   places.covered = covered;
+  places.condensing_C = condensing_C;
   places.water_C = condensing_C - approach_K;
-  for (let i = start; i <= end; i += 1) uptake[i] = cell(weight, i) * Math.max(0, condensing_C - cell(t, i));
 }
 
-/** Gives `heat_J` to the slugs along the condenser as `spreadCondenser` found. */
+/** Gives `heat_J` to the slugs along the condenser as `spreadCondenser` found, which must have seen this water. */
 export function heatAlongCondenser(places: Places, tank: TankState): void {
-  const { uptake, slugs } = places;
-  const rise = places.heat_J / (tank.model.layer_J_K * places.approach_K);
+  const { weight, slugs, condensing_C } = places;
+  const { t_C: t, size, model } = tank;
+  const rise = places.heat_J / (model.layer_J_K * places.approach_K);
   const end = whole(slugs, CONDENSER_TO);
-  for (let i = whole(slugs, CONDENSER_FROM); i <= end; i += 1)
-    tank.t_C[i] = cell(tank.t_C, i) + (rise * cell(uptake, i)) / cell(tank.size, i);
+  for (let i = whole(slugs, CONDENSER_FROM); i <= end; i += 1) {
+    const t_C = cell(t, i);
+    // Water is in order: all above is warmer still.
+    if (t_C >= condensing_C) break;
+    t[i] = t_C + (rise * (cell(weight, i) * (condensing_C - t_C))) / cell(size, i);
+  }
 }
 
 /**

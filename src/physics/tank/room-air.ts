@@ -22,6 +22,8 @@ export interface RoomExchange {
   taken_J: number;
   /** Water condensed out of the drawn air [kg]. */
   condensed_kg: number;
+  /** Time for which the heat pump ran, and its fan moved air [s]. */
+  ran_s: number;
 }
 
 /**
@@ -42,6 +44,7 @@ export function meetRoom(engine: Engine): void {
   given.released_J = 0;
   given.taken_J = 0;
   given.condensed_kg = 0;
+  given.ran_s = 0;
   engine.nextAir_s = engine.now_s + roomAir.every_s;
   if (condenser) checkAir(engine, condenser);
 }

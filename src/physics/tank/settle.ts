@@ -11,8 +11,13 @@ import type { TankState } from "./tank-state.ts";
  */
 export function settle(tank: TankState): void {
   const { t_C: t, size, first, last } = tank;
+  let below_C = cell(t, first);
   for (let i = first; i < last; i += 1) {
-    if (cell(t, i) <= cell(t, i + 1)) continue;
+    const above_C = cell(t, i + 1);
+    if (below_C <= above_C) {
+      below_C = above_C;
+      continue;
+    }
     let low = i;
     let high = i + 1;
     let volume = cell(size, i) + cell(size, high);
@@ -30,6 +35,7 @@ export function settle(tank: TankState): void {
     }
     const blend_C = heat / volume;
     for (let k = low; k <= high; k += 1) t[k] = blend_C;
+    below_C = blend_C;
     i = high - 1;
   }
 }

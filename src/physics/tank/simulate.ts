@@ -77,6 +77,8 @@ export interface RunOptions {
   readonly start_C?: number | ArrayLike<number>;
   /** A draw is short below what is wanted less this [K]; 0 where absent. */
   readonly allowance_K?: number;
+  /** The run ends early once more water than this was too cold [L]; where absent, never. `summary.duration_s` tells. */
+  readonly enoughShort_L?: number;
   /** Written by the run; see `makeTrace`. */
   readonly trace?: Trace;
   readonly water?: WaterHeat;
@@ -104,6 +106,8 @@ interface Run {
   readonly end_s: number;
   nextInlet_s: number;
   traced: number;
+  /** Time up to which water has been drawn [s]; the tank's own time follows within `pace.drawing_s`. */
+  now_s: number;
 }
 
 /**
@@ -121,10 +125,12 @@ export function simulate(unit: WaterHeater, site: Site, schedule: Schedule, opti
   const run = prepareRun(unit, site, schedule, options);
   const { engine, flow } = run;
   const storedAtStart_J = storedHeat_J(engine.tank);
-  while (engine.now_s < run.end_s) {
+  const { enoughShort_L = Number.POSITIVE_INFINITY } = options;
+  while (run.now_s < run.end_s && flow.short_L <= enoughShort_L) {
     meetChanges(run);
-    passTime(run, nextChange_s(run));
+    passTime(run);
   }
+  advanceTo(engine, run.now_s);
   settleDebt(engine);
   meetRoom(engine);
   closeAllDraws(flow);
@@ -178,13 +184,13 @@ function prepareRun(unit: WaterHeater, site: Site, schedule: Schedule, options: 
     end_s: schedule.duration_s,
     nextInlet_s: 0,
     traced: 0,
+    now_s: 0,
   };
 }
 
-/** Takes note of everything that changes at this moment. */
+/** Takes note of everything that changes at this moment; the tank is up to date where more than draws change. */
 function meetChanges(run: Run): void {
-  const { engine } = run;
-  const { now_s } = engine;
+  const { engine, now_s } = run;
   if (now_s >= engine.nextAir_s) {
     settleDebt(engine);
     meetRoom(engine);
@@ -197,25 +203,44 @@ function meetChanges(run: Run): void {
   changeDraws(run.flow, now_s);
 }
 
-/** The next moment at which something changes from outside [s]. */
+/** The next moment at which something but draws changes from outside [s]. */
 function nextChange_s(run: Run): number {
-  let next_s = Math.min(run.end_s, run.engine.nextAir_s, run.nextInlet_s, run.plan.next_s);
-  if (run.trace) next_s = Math.min(next_s, (run.traced + 1) * run.trace.every_s);
-  return Math.min(next_s, nextDrawChange_s(run.flow));
+  const next_s = Math.min(run.end_s, run.engine.nextAir_s, run.nextInlet_s, run.plan.next_s);
+  return run.trace ? Math.min(next_s, (run.traced + 1) * run.trace.every_s) : next_s;
 }
 
-/** Lets time pass; while somebody draws, in steps of a minute. */
-function passTime(run: Run, change_s: number): void {
+/** Lets time pass to the next change. */
+function passTime(run: Run): void {
   const { engine, flow, trace } = run;
-  if (flow.open.count === 0) advanceTo(engine, change_s);
-  while (engine.now_s < change_s) {
-    const until_s = Math.min(change_s, engine.now_s + engine.pace.drawing_s);
-    drawHotWater(engine, flow.open, until_s - engine.now_s);
-    advanceTo(engine, until_s);
-  }
+  const change_s = nextChange_s(run);
+  const until_s = Math.min(change_s, nextDrawChange_s(flow));
+  if (flow.open.count === 0) rest(run, until_s);
+  while (run.now_s < until_s) draw(run, until_s);
+  if (until_s < change_s) return;
+  advanceTo(engine, until_s);
   if (trace === undefined || run.traced >= trace.count) return;
-  if (engine.now_s < (run.traced + 1) * trace.every_s && engine.now_s < run.end_s) return;
+  if (run.now_s < (run.traced + 1) * trace.every_s && run.now_s < run.end_s) return;
   settleDebt(engine);
   writeTrace(trace, run.traced, engine, run.mark);
   run.traced += 1;
+}
+
+/**
+ * Draws for a minute at most. Water moves first and the tank's own time follows a minute later at most, so that a short
+ * draw and the rest after it are one step.
+ */
+function draw(run: Run, until_s: number): void {
+  const { engine, flow } = run;
+  const full_s = engine.now_s + engine.pace.drawing_s;
+  const next_s = Math.min(until_s, full_s);
+  drawHotWater(engine, flow.open, next_s - run.now_s);
+  run.now_s = next_s;
+  if (next_s === full_s) advanceTo(engine, next_s);
+}
+
+/** Lets time pass in which nobody draws; a rest that is over within the minute waits with the draw before it. */
+function rest(run: Run, until_s: number): void {
+  const { engine } = run;
+  if (until_s - engine.now_s >= engine.pace.drawing_s) advanceTo(engine, until_s);
+  run.now_s = until_s;
 }

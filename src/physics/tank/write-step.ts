@@ -37,5 +37,6 @@ function writeHeatPump(engine: Engine, condenser: CondenserState): void {
   ledger.taken_J += evaporator_J - fan_J;
   given.taken_J += evaporator_J - fan_J;
   given.condensed_kg += condensed_kg;
+  given.ran_s += step.seconds;
   if (isClamped(condenser.map)) ledger.clamped_s += step.seconds;
 }

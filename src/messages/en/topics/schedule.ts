@@ -47,6 +47,8 @@ export const texts: TopicTexts<typeof schedule> = {
       `First test the mixing valve: the tank goes to ${storage}, which burns within seconds. Measure at the nearest tap.`,
     nobody_colder: ({ cold, alone, days }) =>
       `Nobody runs cold more often: ${cold} of ${days} sampled days, against ${alone} when left alone.`,
+    day_by_day: ({ both, only_with, only_alone, short, short_alone }) =>
+      `Day by day: cold on ${both} days either way, on ${only_alone} only when left alone, on ${only_with} only with this schedule. Too cold in the year: ${short} against ${short_alone}.`,
     refused_cheaper: ({ saving, cold, alone }) =>
       `Refused: a schedule that saves ${saving}, because ${cold} days would be cold instead of ${alone}.`,
     cools_in_dear_hours: ({ lowest }) =>
@@ -55,7 +57,8 @@ export const texts: TopicTexts<typeof schedule> = {
     within_limit: ({ changes, limit }) => `The unit allows ${limit} changes a day; this makes ${changes}.`,
     valve_would_help: () => "With a mixing valve at the tank it may store hotter before peak hours. That often pays.",
     set_clock: () => "Check the clock of the unit, and again when daylight saving time begins and ends.",
-    searched: ({ tried }) => `Searched: ${tried} schedules, each through the same 365 sampled days.`,
+    searched: ({ tried, days, whole, all }) =>
+      `Searched: ${tried} schedules on the same ${days} sampled days. The ${whole} that might cost least went on through all ${all}, or until they were colder than left alone.`,
     prices_set: ({ plan, day }) => `Priced by the plan ${plan}. Prices set on ${day}.`,
     weekdays: ({ months }) => (months === "" ? "Weekdays" : `Weekdays, months ${months}`),
     weekends: ({ months }) => (months === "" ? "Weekends" : `Weekends, months ${months}`),
@@ -76,7 +79,7 @@ export const texts: TopicTexts<typeof schedule> = {
     },
     compared: {
       title: "A year of each",
-      columns: { way: "Way", cost: "Cost", energy: "Energy", cold_days: "Cold days" },
+      columns: { way: "Way", cost: "Cost", energy: "Energy", cold_days: "Cold days", short: "Too cold" },
     },
   },
   charts: {

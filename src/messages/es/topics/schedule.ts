@@ -51,6 +51,8 @@ export const texts: TopicTexts<typeof schedule> = {
       `Primero pruebe la válvula mezcladora: el tanque sube a ${storage}, que quema en segundos. Mida en la llave más cercana.`,
     nobody_colder: ({ cold, alone, days }) =>
       `Nadie pasa frío más seguido: ${cold} de ${days} días muestreados, contra ${alone} si se deja igual.`,
+    day_by_day: ({ both, only_with, only_alone, short, short_alone }) =>
+      `Día por día: fríos ${both} días de las dos formas, ${only_alone} solo si se deja igual, ${only_with} solo con este horario. Agua más fría de lo pedido en el año: ${short} contra ${short_alone}.`,
     refused_cheaper: ({ saving, cold, alone }) =>
       `Rechazado: un horario que ahorra ${saving}, porque habría ${cold} días fríos en vez de ${alone}.`,
     cools_in_dear_hours: ({ lowest }) =>
@@ -60,7 +62,8 @@ export const texts: TopicTexts<typeof schedule> = {
     valve_would_help: () =>
       "Con una válvula mezcladora en el tanque puede guardar más caliente antes de las horas pico. Suele convenir.",
     set_clock: () => "Revise el reloj del equipo, y otra vez cuando empiece y termine el horario de verano.",
-    searched: ({ tried }) => `Se probaron ${tried} horarios, cada uno en los mismos 365 días muestreados.`,
+    searched: ({ tried, days, whole, all }) =>
+      `Se probaron ${tried} horarios en los mismos ${days} días muestreados. Los ${whole} que podían costar menos siguieron por los ${all}, o hasta pasar más frío que si se deja igual.`,
     prices_set: ({ plan, day }) => `Con los precios del plan ${plan}, puestos el ${day}.`,
     weekdays: ({ months }) => (months === "" ? "Entre semana" : `Entre semana, meses ${months}`),
     weekends: ({ months }) => (months === "" ? "Fin de semana" : `Fin de semana, meses ${months}`),
@@ -81,7 +84,7 @@ export const texts: TopicTexts<typeof schedule> = {
     },
     compared: {
       title: "Un año de cada uno",
-      columns: { way: "Manera", cost: "Costo", energy: "Energía", cold_days: "Días fríos" },
+      columns: { way: "Manera", cost: "Costo", energy: "Energía", cold_days: "Días fríos", short: "Agua fría" },
     },
   },
   charts: {
