@@ -15,6 +15,10 @@ export const QUANTITY_KINDS = {
   opening_area: { base: "m2", us: "in2", si: "cm2" },
   pressure: { base: "kPa", us: "psi", si: "kPa" },
   air_pressure: { base: "Pa", us: "in_wc", si: "Pa" },
+  /** Of a house against outdoors; the trade speaks of pascals everywhere. */
+  house_pressure: { base: "Pa", us: "Pa", si: "Pa" },
+  /** Weight on a floor over the area that it stands on. */
+  floor_load: { base: "kPa", us: "lb_ft2", si: "kPa" },
   power: { base: "W", us: "W", si: "W" },
   heat_rate: { base: "W", us: "Btu_h", si: "W" },
   energy: { base: "kWh", us: "kWh", si: "kWh" },
@@ -24,6 +28,7 @@ export const QUANTITY_KINDS = {
   water_flow: { base: "L_s", us: "gpm", si: "L_min" },
   recovery: { base: "L_s", us: "gph", si: "L_h" },
   airflow: { base: "m3_s", us: "cfm", si: "m3_h" },
+  air_change: { base: "per_h", us: "per_h", si: "per_h" },
   time: { base: "s", us: "time", si: "time" },
   velocity: { base: "m_s", us: "ft_s", si: "m_s" },
   mass: { base: "kg", us: "lb", si: "kg" },

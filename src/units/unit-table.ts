@@ -18,6 +18,7 @@ const GALLON_L = 231 * 0.254 ** 3;
 const POUND_kg = 0.45359237;
 const GRAVITY_m_s2 = 9.80665;
 const PSI_kPa = (POUND_kg * GRAVITY_m_s2) / (INCH_m * INCH_m) / 1000;
+const LB_FT2_kPa = (POUND_kg * GRAVITY_m_s2) / FOOT2_m2 / 1000;
 const INCH_WATER_Pa = 1000 * GRAVITY_m_s2 * INCH_m;
 const BTU_J = 1055.05585262;
 const KWH_J = 3_600_000;
@@ -324,6 +325,22 @@ export const UNITS = {
     alsoSpelt: ["lb", "lbs", "pound", "pounds", "libra", "libras", "#"],
   },
   bar: { base: "kPa", scale: 100, symbol: "bar", kinds: ["pressure"], spellings: ["bar", "bars", "bares"] },
+  lb_ft2: {
+    base: "kPa",
+    scale: LB_FT2_kPa,
+    symbol: "lb/ft²",
+    kinds: ["floor_load"],
+    spellings: [
+      "lb/ft2",
+      "lbs/ft2",
+      "lb/sq ft",
+      "lbs/sq ft",
+      "psf",
+      "pounds per square foot",
+      "lb/pie2",
+      "libras por pie cuadrado",
+    ],
+  },
   ft_wc: {
     base: "kPa",
     scale: (12 * INCH_WATER_Pa) / 1000,
@@ -335,14 +352,14 @@ export const UNITS = {
     base: "Pa",
     scale: 1,
     symbol: "Pa",
-    kinds: ["air_pressure"],
+    kinds: ["air_pressure", "house_pressure"],
     spellings: ["pa", "pascal", "pascals", "pascales"],
   },
   in_wc: {
     base: "Pa",
     scale: INCH_WATER_Pa,
     symbol: "in w.c.",
-    kinds: ["air_pressure"],
+    kinds: ["air_pressure", "house_pressure"],
     spellings: [
       "in wc",
       "in wg",
@@ -367,7 +384,7 @@ export const UNITS = {
       "pulgadas de columna de agua",
     ],
   },
-  mbar: { base: "Pa", scale: 100, symbol: "mbar", kinds: ["air_pressure"], spellings: ["mbar", "millibar", "milibar"] },
+  mbar: { base: "Pa", scale: 100, symbol: "mbar", kinds: ["air_pressure", "house_pressure"], spellings: ["mbar", "millibar", "milibar"] },
   // Power and heat
   W: { base: "W", scale: 1, symbol: "W", kinds: ["power"], spellings: ["w", "watt", "watts", "vatio", "vatios"] },
   kW: {
@@ -587,6 +604,7 @@ export const UNITS = {
     kinds: ["airflow"],
     spellings: [
       "cfm",
+      "cfm50",
       "scfm",
       "ft3/min",
       "cu ft/min",
@@ -594,6 +612,25 @@ export const UNITS = {
       "cubic feet per minute",
       "pcm",
       "pies cubicos por minuto",
+    ],
+  },
+  // Air changes: room volumes of air in an hour; those of a blower door are at 50 Pa, and the question says so
+  per_h: {
+    base: "per_h",
+    scale: 1,
+    symbol: "ACH",
+    kinds: ["air_change"],
+    spellings: [
+      "ach",
+      "ach50",
+      "ach 50",
+      "per h",
+      "air changes",
+      "air changes per hour",
+      "air changes an hour",
+      "renovaciones por hora",
+      "cambios por hora",
+      "cambios de aire por hora",
     ],
   },
   // Time; "time" stands for the mixed form in which times are printed, such as 1 min 12 s

@@ -24,6 +24,7 @@ const NIST: readonly {
   { unit: "ft2", name: "square foot to m2", printed: "9.290304E-02", si: 1, isExact: true },
   { unit: "in2", name: "square inch to m2", printed: "6.4516E-04", si: 1, isExact: true },
   { unit: "psi", name: "pound-force per square inch to Pa", printed: "6.894757E+03", si: 1e3 },
+  { unit: "lb_ft2", name: "pound-force per square foot to Pa", printed: "4.788026E+01", si: 1e3 },
   { unit: "bar", name: "bar to Pa", printed: "1.0E+05", si: 1e3, isExact: true },
   { unit: "ft_wc", name: "foot of water, conventional, to Pa", printed: "2.989067E+03", si: 1e3 },
   { unit: "in_wc", name: "inch of water, conventional, to Pa", printed: "2.490889E+02", si: 1 },

@@ -139,6 +139,10 @@ describe("what crews type", () => {
       "0.3 pulgadas de agua",
     ].map((typed): Case => ({ typed, kind: "air_pressure", is: 0.3, unit: "in_wc" })),
     { typed: "75 Pa", kind: "air_pressure", is: 75, unit: "Pa" },
+    ...["3 ACH", "3ach50", "3 ACH50", "3 air changes per hour", "3 renovaciones por hora"].map(
+      (typed): Case => ({ typed, kind: "air_change", is: 3, unit: "per_h" }),
+    ),
+    { typed: "1500 cfm50", kind: "airflow", is: 1500, unit: "cfm" },
     ...["70%", "70 %", "70 percent", "70 por ciento", "70 pct"].map(
       (typed): Case => ({ typed, kind: "share", is: 70, unit: "percent" }),
     ),
@@ -158,6 +162,9 @@ describe("what crews type", () => {
       (typed): Case => ({ typed, kind: "sound", is: 55, unit: "dBA" }),
     ),
     { typed: "983 kg/m³", kind: "density", is: 983, unit: "kg_m3" },
+    ...["40 psf", "40 lb/sq ft", "40 lb/ft²"].map(
+      (typed): Case => ({ typed, kind: "floor_load", is: 40, unit: "lb_ft2" }),
+    ),
     { typed: "61.4 lb/ft³", kind: "density", is: 61.4, unit: "lb_ft3" },
     { typed: "3 W/K", kind: "heat_loss_coefficient", is: 3, unit: "W_K" },
     ...["6 Btu/h·°F", "6 Btu/(h·°F)", "6 btu/hr-f"].map(
