@@ -136,7 +136,8 @@ function loadCurrent_A({ compressor_A, together }: CircuitCase, element_A: numbe
   return together === "simultaneous" ? element_A + motor_A : Math.max(element_A, motor_A);
 }
 
-function dropAlong(
+/** What a conductor loses on the run of a case; nothing where the run is not known. */
+export function dropAlong(
   row: ConductorRow,
   { run_m, supply_V, compressor_A }: CircuitCase,
   load_A: number,

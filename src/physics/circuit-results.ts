@@ -1,6 +1,16 @@
 import { type NumberResult, q, type Result } from "../declaration/answer.ts";
 import { numberResult } from "../declaration/number-result.ts";
 import { BREAKER_RULE, CONTINUOUS_RULE, DROP_ADVICE, SMALL_CONDUCTORS, STANDARD_RATINGS } from "./branch-circuit.ts";
+import {
+  type CircuitOptionCase,
+  conductorForDrop,
+  FEEDER_RULE,
+  feederSpare_A,
+  TOTAL_DROP_ADVICE,
+  totalDrop,
+  WARMING,
+  warmingRate_L_s,
+} from "./circuit-options.ts";
 import type { CircuitCase, CircuitPlan } from "./circuit-plan.ts";
 import { AMPACITY_TABLE, type ConductorRow, RESISTANCE_TABLE, type WireMetal } from "./conductor-table.ts";
 import { OHMS_LAW } from "./heating-element.ts";
@@ -16,7 +26,11 @@ type CircuitId =
   | "conductor_breaker_limit"
   | "voltage_drop"
   | "voltage_drop_share"
-  | "element_power_behind_wire";
+  | "element_power_behind_wire"
+  | "conductor_for_drop"
+  | "total_drop_share"
+  | "feeder_spare"
+  | "recovery_rate";
 
 /** A conductor by its gauge and chemical symbol, which needs no translation. */
 export function nameConductor(row: ConductorRow, wire_metal: WireMetal): string {
@@ -120,4 +134,48 @@ export function dropResults(
   const inputs = { V, R: q("resistance", element_ohm), r };
   const behind = q("power", drop.power_W);
   return [...results, numberResult("element_power_behind_wire", behind, "P = (V / (R + r))² · R", inputs, OHMS_LAW)];
+}
+
+/** What the choice of conductor, feeder and supply comes to. */
+export function optionResults(facts: CircuitOptionCase, plan: CircuitPlan): readonly Result<CircuitId>[] {
+  const results: Result<CircuitId>[] = [];
+  const better = facts.run_m === undefined ? undefined : conductorForDrop(facts, plan);
+  const ΔV = q("share", better?.share ?? 0);
+  if (better !== undefined)
+    results.push({
+      id: "conductor_for_drop",
+      name: nameConductor(better.row, facts.wire_metal),
+      how: {
+        equation: "ΔV / V ≤ ΔV_max",
+        inputs: [
+          { symbol: "ΔV / V", quantity: ΔV },
+          { symbol: "ΔV_max", quantity: q("share", facts.drop_limit) },
+        ],
+        sources: [RESISTANCE_TABLE, DROP_ADVICE],
+      },
+    });
+  const total = totalDrop(facts, plan);
+  if (total !== undefined) {
+    const parts = { feeder: q("share", facts.feeder_drop ?? 0), branch: q("share", plan.drop?.share ?? 0) };
+    results.push(numberResult("total_drop_share", q("share", total), "feeder + branch", parts, TOTAL_DROP_ADVICE));
+  }
+  return [...results, ...feederResults(facts, plan), ...recoveryResults(facts, plan)];
+}
+
+function feederResults(facts: CircuitOptionCase, plan: CircuitPlan): readonly NumberResult<CircuitId>[] {
+  const spare_A = feederSpare_A(facts, plan);
+  if (spare_A === undefined || facts.feeder_A === undefined || facts.feeder_load_A === undefined) return [];
+  const inputs = {
+    I_feeder: q("current", facts.feeder_A),
+    I_there: q("current", facts.feeder_load_A),
+    I: q("current", plan.rated_A),
+  };
+  return [numberResult("feeder_spare", q("current", spare_A), "I_feeder − I_there − I", inputs, FEEDER_RULE)];
+}
+
+function recoveryResults(facts: CircuitOptionCase, plan: CircuitPlan): readonly NumberResult<CircuitId>[] {
+  if (facts.element_W === 0) return [];
+  const rate = q("recovery", warmingRate_L_s(plan.power_W, facts.rise_K));
+  const inputs = { P: q("power", plan.power_W), Δt: q("temperature_difference", facts.rise_K) };
+  return [numberResult("recovery_rate", rate, "q = P / (ρ · c · Δt)", inputs, WARMING)];
 }

@@ -1,16 +1,43 @@
-import type { SiteFacts } from "../cautions/site-facts.ts";
+import type { Room, SiteFacts } from "../cautions/site-facts.ts";
 import type { Answer, FindingOf, FindingSpecs, NextStep, OutOfRange, Verdict } from "../declaration/answer.ts";
 import { q } from "../declaration/answer.ts";
+import { askedFacts } from "../declaration/asked-facts.ts";
 import { OUR_HABIT } from "../declaration/common-facts.ts";
 import type { FactSpecs, FactsOf } from "../declaration/facts.ts";
 import { declareTopic } from "../declaration/topic.ts";
 import { writeRequest } from "../declaration/write-request.ts";
-import { ADVISED_DROP } from "../physics/branch-circuit.ts";
-import { type CircuitPlan, conductorWithin, planCircuit } from "../physics/circuit-plan.ts";
-import { circuitResults, dropResults, elementResults, nameConductor } from "../physics/circuit-results.ts";
+import { ADVISED_DROP, DROP_ADVICE } from "../physics/branch-circuit.ts";
+import {
+  CIRCUIT_ADVICE,
+  dropFindings,
+  isPlugOver,
+  metalFindings,
+  surroundingFindings,
+  tabulateConductors,
+  tabulateSupplies,
+} from "../physics/circuit-advice.ts";
+import { feederSpare_A } from "../physics/circuit-options.ts";
+import { type CircuitPlan, planCircuit } from "../physics/circuit-plan.ts";
+import {
+  circuitResults,
+  dropResults,
+  elementResults,
+  nameConductor,
+  optionResults,
+} from "../physics/circuit-results.ts";
 import { COLUMNS, CONDUCTORS, WIRE_METALS, WIRE_SIZES } from "../physics/conductor-table.ts";
 import { toBase } from "../units/convert.ts";
 
+const ROOMS = [
+  "basement",
+  "garage",
+  "attic",
+  "crawl_space",
+  "closet",
+  "utility_room",
+  "living_space",
+  "outdoors",
+] as const satisfies readonly Room[];
 const FACTS = {
   element: { type: "quantity", quantity: "power", min: 0, max: 12_000, usual: [3500, 3800, 4500, 5500] },
   supply: { type: "quantity", quantity: "voltage", min: 100, max: 277, usual: [240, 208, 120] },
@@ -60,6 +87,32 @@ const FACTS = {
   },
   wire: { type: "choice", options: WIRE_SIZES, optional: true },
   breaker: { type: "quantity", quantity: "current", min: 10, max: 200, optional: true, byNameOnly: true },
+  drop_limit: {
+    type: "quantity",
+    quantity: "share",
+    min: 0.005,
+    max: 0.1,
+    usual: [0.02, 0.03],
+    byNameOnly: true,
+    default: { value: ADVISED_DROP, source: DROP_ADVICE },
+  },
+  feeder: { type: "quantity", quantity: "current", min: 15, max: 400, optional: true, byNameOnly: true },
+  feeder_load: { type: "quantity", quantity: "current", min: 0, max: 400, optional: true, byNameOnly: true },
+  feeder_drop: { type: "quantity", quantity: "share", min: 0, max: 0.2, optional: true, byNameOnly: true },
+  shared: { type: "flag", optional: true },
+  disconnect: { type: "choice", options: ["in_sight", "lockable", "neither"], optional: true },
+  breaker_listed: { type: "flag", optional: true },
+  room: { type: "choice", options: ROOMS, optional: true },
+  ground_fault: { type: "flag", optional: true },
+  rise: {
+    type: "quantity",
+    quantity: "temperature_difference",
+    min: toBase(10, "F_diff"),
+    max: toBase(120, "F_diff"),
+    usual: [toBase(60, "F_diff"), toBase(90, "F_diff")],
+    byNameOnly: true,
+    default: { value: toBase(90, "F_diff"), source: OUR_HABIT },
+  },
 } as const satisfies FactSpecs;
 
 const RESULTS = [
@@ -73,9 +126,14 @@ const RESULTS = [
   "voltage_drop",
   "voltage_drop_share",
   "element_power_behind_wire",
+  "conductor_for_drop",
+  "total_drop_share",
+  "feeder_spare",
+  "recovery_rate",
 ] as const;
 
 const FINDINGS = {
+  ...CIRCUIT_ADVICE,
   overpowered: { power: "power", rated: "power", supply: "voltage" },
   plan: { conductor: "word", smallest: "current", largest: "current" },
   beyond_table: { design: "current" },
@@ -83,14 +141,13 @@ const FINDINGS = {
   breaker_outside: { breaker: "current", smallest: "current", largest: "current" },
   element_slower: { power: "power", rated: "power", share: "share" },
   conductor_caps_breaker: { conductor: "word", limit: "current" },
-  drop_high: { share: "share", advised: "share", conductor: "word", better: "share" },
-  drop_beyond_table: { share: "share", advised: "share" },
   motor_in_load: { compressor: "current" },
   compressor_left_out: {},
   ninety_needs_terminals: {},
   plate_wins: {},
   electrician_decides: {},
   wire_not_made: { wire: "word" },
+  feeder_incomplete: {},
   step_seventy_five: {},
 } as const satisfies FindingSpecs;
 
@@ -104,11 +161,17 @@ export const circuit = declareTopic({
   facts: FACTS,
   results: RESULTS,
   findings: FINDINGS,
+  tables: {
+    conductors: ["conductor", "drop", "share", "remark"],
+    supplies: ["supply", "rated", "power", "current", "breaker", "recovery"],
+  },
   compute: (facts) => refuse(facts) ?? answer(facts, planCircuit(facts)),
   site: (facts) => describeSite(facts, planCircuit(facts)),
 });
 
-function describeSite(facts: Facts, { design_A, breakerTop_A, existing, drop }: CircuitPlan): SiteFacts {
+function describeSite(facts: Facts, plan: CircuitPlan): SiteFacts {
+  const { design_A, breakerTop_A, existing, drop } = plan;
+  const spare_A = feederSpare_A(facts, plan);
   return {
     elementPower_W: facts.element_W,
     supply_V: facts.supply_V,
@@ -119,29 +182,54 @@ function describeSite(facts: Facts, { design_A, breakerTop_A, existing, drop }: 
     ...(breakerTop_A !== undefined && { largestBreaker_A: breakerTop_A }),
     ...(existing !== undefined && { wireAmpacity_A: existing.ampacity_A[facts.column] }),
     ...(drop !== undefined && { voltageDrop_share: drop.share }),
+    ...(spare_A !== undefined && { feederSpare_A: spare_A }),
+    ...describeSurroundings(facts),
   };
 }
 
-function refuse({ wire, wire_metal }: Facts): OutOfRange<F> | undefined {
-  if (wire === undefined || CONDUCTORS[wire_metal].some((row) => row.size === wire)) return undefined;
-  return { kind: "out-of-range", fact: "wire", value: wire, reason: { code: "wire_not_made", data: { wire } } };
+function describeSurroundings({ disconnect, breaker_listed, room, ground_fault }: Facts): SiteFacts {
+  return {
+    // A switch in sight says nothing about the breaker.
+    ...(disconnect !== undefined && { hasDisconnectInSight: disconnect === "in_sight" }),
+    ...(disconnect !== undefined && disconnect !== "in_sight" && { isBreakerLockable: disconnect === "lockable" }),
+    ...(breaker_listed !== undefined && { isBreakerListed: breaker_listed }),
+    ...(room !== undefined && { room }),
+    ...(ground_fault !== undefined && { hasGroundFault: ground_fault }),
+  };
+}
+
+function refuse({ wire, wire_metal, feeder_A, feeder_load_A }: Facts): OutOfRange<F> | undefined {
+  if (wire !== undefined && !CONDUCTORS[wire_metal].some((row) => row.size === wire))
+    return { kind: "out-of-range", fact: "wire", value: wire, reason: { code: "wire_not_made", data: { wire } } };
+  if ((feeder_A === undefined) === (feeder_load_A === undefined)) return undefined;
+  const fact = feeder_A === undefined ? "feeder_load" : "feeder";
+  const value = q("current", feeder_A ?? feeder_load_A ?? 0);
+  return { kind: "out-of-range", fact, value, reason: { code: "feeder_incomplete", data: {} } };
 }
 
 function answer(facts: Facts, plan: CircuitPlan): Answer<Id, F> {
   return {
     kind: "answer",
-    verdict: judge(plan),
+    verdict: judge(facts, plan),
     headline: headline(facts, plan),
-    results: [...elementResults(facts, plan), ...circuitResults(facts, plan), ...dropResults(facts, plan)],
+    results: [
+      ...elementResults(facts, plan),
+      ...circuitResults(facts, plan),
+      ...dropResults(facts, plan),
+      ...optionResults(facts, plan),
+    ],
     findings: findings(facts, plan),
+    tables: [...tabulateConductors(facts, plan), ...tabulateSupplies(facts)],
     next: nextSteps(facts),
   };
 }
 
-function judge({ match, isWireTooThin, isBreakerOutside, conductor, drop }: CircuitPlan): Verdict {
-  if (match === "over" || isWireTooThin || isBreakerOutside) return "no";
-  const isCaution = match === "under" || conductor === undefined || (drop?.share ?? 0) > ADVISED_DROP;
-  return isCaution ? "caution" : "info";
+function judge(facts: Facts, plan: CircuitPlan): Verdict {
+  const { match, isWireTooThin, isBreakerOutside, conductor, drop } = plan;
+  const isOver = (feederSpare_A(facts, plan) ?? 0) < 0 || isPlugOver(facts, plan);
+  if (match === "over" || isWireTooThin || isBreakerOutside || isOver) return "no";
+  const isCaution = match === "under" || conductor === undefined || (drop?.share ?? 0) > facts.drop_limit;
+  return isCaution || facts.shared === true || facts.breaker_listed === false ? "caution" : "info";
 }
 
 function headline(facts: Facts, plan: CircuitPlan): F {
@@ -185,7 +273,7 @@ function findings(facts: Facts, plan: CircuitPlan): readonly F[] {
     const data = { conductor: nameConductor(inUse, facts.wire_metal), limit: q("current", conductorLimit_A) };
     found.push({ code: "conductor_caps_breaker", data });
   }
-  found.push(...dropFindings(facts, plan));
+  found.push(...dropFindings(facts, plan), ...metalFindings(facts, plan), ...surroundingFindings(facts, plan));
   if (facts.compressor_A === undefined) found.push({ code: "compressor_left_out", data: {} });
   else found.push({ code: "motor_in_load", data: { compressor: q("current", facts.compressor_A) } });
   if (facts.column === "90") found.push({ code: "ninety_needs_terminals", data: {} });
@@ -193,33 +281,13 @@ function findings(facts: Facts, plan: CircuitPlan): readonly F[] {
   return found;
 }
 
-function dropFindings(facts: Facts, plan: CircuitPlan): readonly F[] {
-  if (plan.drop === undefined || plan.drop.share <= ADVISED_DROP) return [];
-  const share = q("share", plan.drop.share);
-  const advised = q("share", ADVISED_DROP);
-  const better = conductorWithin(facts, plan, CONDUCTORS[facts.wire_metal], ADVISED_DROP);
-  if (better === undefined) return [{ code: "drop_beyond_table", data: { share, advised } }];
-  const data = {
-    share,
-    advised,
-    conductor: nameConductor(better.row, facts.wire_metal),
-    better: q("share", better.share),
-  };
-  return [{ code: "drop_high", data }];
+function nextSteps(facts: Facts): readonly NextStep<F>[] {
+  if (facts.column !== "60") return [];
+  const request = writeRequest("circuit", { ...withoutWire(askedFacts(FACTS, facts)), column: "75" });
+  return [{ say: { code: "step_seventy_five", data: {} }, request }];
 }
 
-function nextSteps(facts: Facts): readonly NextStep<F>[] {
-  const known = {
-    element: q("power", facts.element_W),
-    supply: q("voltage", facts.supply_V),
-    run: facts.run_m === undefined ? undefined : q("length", facts.run_m),
-    rated_volts: q("voltage", facts.rated_volts_V),
-    compressor: facts.compressor_A === undefined ? undefined : q("current", facts.compressor_A),
-    together: facts.together,
-    wire_metal: facts.wire_metal,
-  };
-  if (facts.column !== "60") return [];
-  return [
-    { say: { code: "step_seventy_five", data: {} }, request: writeRequest("circuit", { ...known, column: "75" }) },
-  ];
+/** The wire and breaker that are there were judged; the step asks what would do. */
+function withoutWire({ wire: _wire, breaker: _breaker, ...rest }: ReturnType<typeof askedFacts>) {
+  return rest;
 }

@@ -1,26 +1,22 @@
+import type { Books } from "../books/books.ts";
 import type { SiteFacts } from "../cautions/site-facts.ts";
-import type {
-  Answer,
-  FindingOf,
-  FindingSpecs,
-  NextStep,
-  NumberResult,
-  OutOfRange,
-  Verdict,
-} from "../declaration/answer.ts";
+import type { Answer, FindingOf, FindingSpecs, NextStep, OutOfRange, Verdict } from "../declaration/answer.ts";
 import { q } from "../declaration/answer.ts";
+import { askedFacts } from "../declaration/asked-facts.ts";
 import { commonFacts, OUR_HABIT } from "../declaration/common-facts.ts";
 import type { FactSpecs, FactsOf } from "../declaration/facts.ts";
-import { numberResult } from "../declaration/number-result.ts";
 import { declareTopic } from "../declaration/topic.ts";
 import { writeRequest } from "../declaration/write-request.ts";
-import { CONTINUITY, DARCY_CHURCHILL, LIKELY_WAIT, PLUG_FLOW } from "../physics/pipe-flow.ts";
+import { planWarmth, WARMTH_FINDINGS, type Warmth, warmthFindings } from "../household/pipe-warmth.ts";
+import { INSULATIONS } from "../physics/pipe-heat-loss.ts";
+import { cooldownResults, loopResults } from "../physics/pipe-heat-results.ts";
 import { type PipeRun, planRun, type Segment } from "../physics/pipe-run.ts";
-import { insideDiameter_m, nextSizeDown, PIPE_KINDS, PIPE_SIZES, PIPE_SOURCES } from "../physics/pipe-table.ts";
+import { flowResults, type RunCase, waitResults } from "../physics/pipe-run-results.ts";
+import { insideDiameter_m, nextSizeDown, PIPE_KINDS, PIPE_SIZES, pipeMetal } from "../physics/pipe-table.ts";
 import { velocityLimit_m_s } from "../physics/velocity-limit.ts";
-import { IAPWS_IF97 } from "../physics/water.ts";
-import { IAPWS_LIQUID_WATER } from "../physics/water-viscosity.ts";
 import { toBase } from "../units/convert.ts";
+
+const ALL_DAY_s = 86_400;
 
 const FACTS = {
   pipe: { type: "choice", options: PIPE_KINDS },
@@ -60,18 +56,67 @@ const FACTS = {
     optional: true,
     byNameOnly: true,
   },
+  insulation: { type: "choice", options: INSULATIONS, optional: true },
+  wanted: commonFacts.wanted,
+  air: commonFacts.air,
+  loop: { type: "flag", optional: true },
+  loop_length: {
+    type: "quantity",
+    quantity: "length",
+    min: toBase(2, "ft"),
+    max: toBase(2000, "ft"),
+    optional: true,
+    byNameOnly: true,
+  },
+  loop_fall: {
+    type: "quantity",
+    quantity: "temperature_difference",
+    min: toBase(1, "F_diff"),
+    max: toBase(40, "F_diff"),
+    usual: [toBase(5, "F_diff"), toBase(10, "F_diff")],
+    optional: true,
+    byNameOnly: true,
+  },
+  loop_hours: {
+    type: "quantity",
+    quantity: "time",
+    min: 0,
+    max: ALL_DAY_s,
+    optional: true,
+    byNameOnly: true,
+  },
+  cop: { type: "quantity", quantity: "ratio", min: 0.8, max: 6, usual: [1, 2.5, 3], optional: true, byNameOnly: true },
+  tank: { ...commonFacts.tank, optional: true, byNameOnly: true },
+  price: { type: "quantity", quantity: "energy_price", min: 0, max: 2, optional: true, byNameOnly: true },
 } as const satisfies FactSpecs;
 
-const RESULTS = ["pipe_volume", "wait_time", "wait_time_likely", "volume_wasted", "velocity", "pressure_drop"] as const;
+const RESULTS = [
+  "pipe_volume",
+  "wait_time",
+  "wait_time_likely",
+  "volume_wasted",
+  "velocity",
+  "pressure_drop",
+  "cooldown_time",
+  "loop_heat_loss",
+  "loop_heat_per_day",
+  "loop_electricity_per_day",
+  "loop_cost_per_year",
+  "pump_flow",
+  "loop_turnovers",
+] as const;
 
 const FINDINGS = {
+  ...WARMTH_FINDINGS,
   waits: { time: "time", volume: "volume", likely: "time" },
   cold_run: { velocity: "velocity", drop: "pressure" },
   plug_flow_is_least: {},
   straight_pipe_only: {},
   size_not_made: { size: "word" },
   branch_incomplete: {},
+  loop_too_cold: { hot: "temperature", fall: "temperature_difference" },
   step_smaller: { size: "word", time: "time" },
+  step_insulate: {},
 } as const satisfies FindingSpecs;
 
 type Facts = FactsOf<typeof FACTS>;
@@ -84,9 +129,9 @@ export const wait = declareTopic({
   facts: FACTS,
   results: RESULTS,
   findings: FINDINGS,
-  compute: (facts) => {
+  compute: (facts, books) => {
     const segments = layOut(facts);
-    return "kind" in segments ? segments : answer(facts, planRun(segments.run, facts.flow_L_s, waterOf(facts)));
+    return "kind" in segments ? segments : (refuseLoop(facts) ?? answer(facts, runOf(facts, segments.run), books));
   },
   site: describeSite,
 });
@@ -94,22 +139,30 @@ export const wait = declareTopic({
 function describeSite(facts: Facts): SiteFacts {
   const segments = layOut(facts);
   if ("kind" in segments) return {};
-  const run = planRun(segments.run, facts.flow_L_s, waterOf(facts));
-  if (facts.water === "cold") return { pipeMetal: metalOf(facts), coldPipeVelocity_m_s: run.velocity_m_s };
+  const run = runOf(facts, segments.run);
+  const pipe = { pipeMetal: pipeMetal(facts.pipe) };
+  if (facts.water === "cold") return { ...pipe, coldPipeVelocity_m_s: run.velocity_m_s };
   return {
-    pipeMetal: metalOf(facts),
+    ...pipe,
     hotPipeVelocity_m_s: run.velocity_m_s,
     hotPipeContents_L: run.contents_L,
     hotPipe_C: facts.setpoint_C,
+    ...(facts.insulation !== undefined && { isHotPipeInsulated: facts.insulation !== "none" }),
+    ...(facts.loop !== undefined && { hasCirculationLoop: facts.loop }),
+    ...(facts.loop === true && facts.loop_hours_s === ALL_DAY_s && { loopControl: "always_on" as const }),
+    ...(facts.loop === true &&
+      facts.loop_fall_K !== undefined && { loopReturn_C: facts.setpoint_C - facts.loop_fall_K }),
   };
-}
-
-function metalOf({ pipe }: Facts): "copper" | "plastic" {
-  return pipe === "pex" || pipe === "cpvc" ? "plastic" : "copper";
 }
 
 function waterOf({ water, setpoint_C, cold_C }: Facts): number {
   return water === "hot" ? setpoint_C : cold_C;
+}
+
+/** Pipe that must empty before hot water comes: behind a running loop, only the branch. */
+function runOf(facts: Facts, segments: readonly Segment[]): PipeRun {
+  const isBehindLoop = facts.loop === true && facts.water === "hot" && segments.length > 1;
+  return planRun(isBehindLoop ? segments.slice(1) : segments, facts.flow_L_s, waterOf(facts));
 }
 
 /** The run as segments from heater to fixture, or why it cannot be laid out. */
@@ -133,20 +186,42 @@ function notMade(fact: "size" | "branch_size", size: string): OutOfRange<F> {
   return { kind: "out-of-range", fact, value: size, reason: { code: "size_not_made", data: { size } } };
 }
 
-function answer(facts: Facts, run: PipeRun): Answer<Id, F> {
-  const isHot = facts.water === "hot";
+/** A loop cannot come back colder than the air around it. */
+function refuseLoop({ loop, loop_fall_K, setpoint_C, air_C, water }: Facts): OutOfRange<F> | undefined {
+  if (loop !== true || water === "cold" || loop_fall_K === undefined || air_C === undefined) return undefined;
+  if (setpoint_C - loop_fall_K > air_C) return undefined;
+  const fall = q("temperature_difference", loop_fall_K);
+  const data = { hot: q("temperature", setpoint_C), fall };
+  return { kind: "out-of-range", fact: "loop_fall", value: fall, reason: { code: "loop_too_cold", data } };
+}
+
+function answer(facts: Facts, run: PipeRun, books: Books): Answer<Id, F> {
+  const known: RunCase = { ...facts, water_C: waterOf(facts) };
+  const shared = { kind: "answer", verdict: judge(facts, run), headline: headline(facts, run) } as const;
+  const flow = flowResults(known, run);
+  if (facts.water === "cold")
+    return { ...shared, results: flow, findings: [{ code: "straight_pipe_only", data: {} }], next: [] };
+  const warmth = planWarmth(facts, books);
   return {
-    kind: "answer",
-    verdict: judge(facts, run),
-    headline: headline(facts, run),
-    results: [...(isHot ? waitResults(facts, run) : []), ...flowResults(facts, run)],
-    findings: findings(facts),
-    next: isHot ? nextSteps(facts) : [],
+    ...shared,
+    results: [...waitResults(known, run), ...flow, ...warmthResults(facts, warmth)],
+    findings: [
+      { code: "plug_flow_is_least", data: {} },
+      { code: "straight_pipe_only", data: {} },
+      ...warmthFindings(facts, warmth, facts.branch_size !== undefined),
+    ],
+    next: nextSteps(facts),
+    assumed: warmth.assumed,
   };
 }
 
+function warmthResults({ setpoint_C, wanted_C }: Facts, { pipe, air_C, loop }: Warmth) {
+  const cooled = cooldownResults(pipe, setpoint_C, wanted_C, air_C);
+  return loop === undefined ? cooled : [...cooled, ...loopResults(loop.known, loop.plan, loop.price_usd_kWh)];
+}
+
 function limitOf(facts: Facts): number {
-  return velocityLimit_m_s(metalOf(facts), facts.water, waterOf(facts));
+  return velocityLimit_m_s(pipeMetal(facts.pipe), facts.water, waterOf(facts));
 }
 
 function judge(facts: Facts, { velocity_m_s }: PipeRun): Verdict {
@@ -162,78 +237,22 @@ function headline({ water }: Facts, run: PipeRun): F {
   };
 }
 
-function waitResults(facts: Facts, run: PipeRun): readonly NumberResult<Id>[] {
-  const V = q("volume", run.contents_L);
-  const Q = q("water_flow", facts.flow_L_s);
-  const t = q("time", run.wait_s);
-  const wasted = numberResult("volume_wasted", V, "V … 1.2 · V", { V }, PLUG_FLOW, LIKELY_WAIT);
-  return [
-    numberResult("pipe_volume", V, "V = Σ π/4 · d² · L", runInputs(run), PIPE_SOURCES[facts.pipe]),
-    numberResult("wait_time", t, "t = V / Q", { V, Q }, PLUG_FLOW),
-    numberResult("wait_time_likely", q("time", run.likely_s), "1.2 · t", { t }, LIKELY_WAIT),
-    { ...wasted, upTo: run.likelyWaste_L },
-  ];
-}
-
-function flowResults(facts: Facts, run: PipeRun): readonly NumberResult<Id>[] {
-  const Q = q("water_flow", facts.flow_L_s);
-  const d = q("dimension", run.narrowest_m);
-  const velocity = q("velocity", run.velocity_m_s);
-  const inputs = { Q, t: q("temperature", waterOf(facts)), ...runInputs(run) };
-  return [
-    ...(facts.water === "cold"
-      ? [
-          numberResult(
-            "pipe_volume",
-            q("volume", run.contents_L),
-            "V = Σ π/4 · d² · L",
-            runInputs(run),
-            PIPE_SOURCES[facts.pipe],
-          ),
-        ]
-      : []),
-    numberResult("velocity", velocity, "v = Q / (π/4 · d²)", { Q, d }, CONTINUITY, PIPE_SOURCES[facts.pipe]),
-    numberResult(
-      "pressure_drop",
-      q("pressure", run.drop_kPa),
-      "Δp = Σ f · L/d · ρ · v² / 2",
-      inputs,
-      DARCY_CHURCHILL,
-      IAPWS_IF97,
-      IAPWS_LIQUID_WATER,
-    ),
-  ];
-}
-
-function runInputs({ segments }: PipeRun) {
-  return Object.fromEntries(
-    segments.flatMap(({ inside_m, length_m }, index) => [
-      [`d_${index + 1}`, q("dimension", inside_m)],
-      [`L_${index + 1}`, q("length", length_m)],
-    ]),
-  );
-}
-
-function findings(facts: Facts): readonly F[] {
-  const found: F[] = [];
-  if (facts.water === "hot") found.push({ code: "plug_flow_is_least", data: {} });
-  found.push({ code: "straight_pipe_only", data: {} });
-  return found;
-}
-
-/** Offers the next size down where the water would still run slowly enough. */
+/** Offers the next size down where the water would still run slowly enough, and insulation on a bare pipe. */
 function nextSteps(facts: Facts): readonly NextStep<F>[] {
+  const isBare = facts.insulation === undefined || facts.insulation === "none";
+  const wrapped = writeRequest("wait", { ...askedFacts(FACTS, facts), insulation: "three_quarter" });
+  const insulate: readonly NextStep<F>[] = isBare
+    ? [{ say: { code: "step_insulate", data: {} }, request: wrapped }]
+    : [];
+  return [...smallerStep(facts), ...insulate];
+}
+
+function smallerStep(facts: Facts): readonly NextStep<F>[] {
   const smaller = nextSizeDown(facts.pipe, facts.size);
   const inside_m = smaller === undefined ? undefined : insideDiameter_m(facts.pipe, smaller);
   if (smaller === undefined || inside_m === undefined || facts.branch_size !== undefined) return [];
   const run = planRun([{ inside_m, length_m: facts.length_m }], facts.flow_L_s, waterOf(facts));
   if (run.velocity_m_s > limitOf(facts)) return [];
-  const request = writeRequest("wait", {
-    pipe: facts.pipe,
-    size: smaller,
-    length: q("length", facts.length_m),
-    flow: q("water_flow", facts.flow_L_s),
-    setpoint: q("temperature", facts.setpoint_C),
-  });
+  const request = writeRequest("wait", { ...askedFacts(FACTS, facts), size: smaller });
   return [{ say: { code: "step_smaller", data: { size: smaller, time: q("time", run.wait_s) } }, request }];
 }

@@ -5,6 +5,7 @@
  * SMALL_LIMITS: NEC 240.4(D). BREAKERS: NEC 2023 240.6(A).
  * RESISTANCE: NEC Chapter 9 Table 8, stranded, uncoated, 75 °C, ohm per 1000 ft.
  * CIRCUITS: NEC 422.13 and 422.11(E)(3), worked in published questions and answers (4500 W and 5500 W at 240 V).
+ * RECOVERIES: trade recovery table for electric elements, gallons an hour, every cell worked again as W 3.412 / (8.33 Δt).
  * DROPS: 2 I R L / 1000 on Table 8; computed. ELEMENTS: Ohm's law; 208 V rows also in a trade capacity table.
  */
 type Ampacity = number | undefined;
@@ -54,3 +55,10 @@ export const BEHIND_WIRE = { ohm: 12.8, supply_V: 240, wire_ohm: 0.248, power_W:
 
 /** Design current of a 4500 W element rated for 208 V, on 208 V; trade capacity table, tolerance 0.01 A. */
 export const RATED_208 = { power_W: 4500, volts: 208, load_A: 21.63, design_A: 27.04 };
+
+export const RECOVERIES = [
+  { power_W: 4500, rise_F: 100, gph: 18.4 },
+  { power_W: 5500, rise_F: 90, gph: 25 },
+  { power_W: 5500, rise_F: 60, gph: 37.6 },
+  { power_W: 3000, rise_F: 80, gph: 15.4 },
+] as const;

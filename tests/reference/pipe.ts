@@ -21,7 +21,7 @@ export const CONTENTS = [
   { kind: "cpvc", size: "1", inside_in: 0.921, gal_ft: 0.03461, oz_ft: 4.43 },
 ] as const;
 
-/** ASTM B88: outside diameter and wall [in], as printed in published size tables; inside = outside - 2 walls. */
+/** ASTM B88: outside diameter and wall [in], as printed in published size tables (1-1/2 and 2 from memory); inside = outside - 2 walls. */
 export const B88_WALLS = [
   { kind: "copper_k", size: "3/8", outside_in: 0.5, wall_in: 0.049 },
   { kind: "copper_k", size: "1/2", outside_in: 0.625, wall_in: 0.049 },
@@ -29,17 +29,23 @@ export const B88_WALLS = [
   { kind: "copper_k", size: "3/4", outside_in: 0.875, wall_in: 0.065 },
   { kind: "copper_k", size: "1", outside_in: 1.125, wall_in: 0.065 },
   { kind: "copper_k", size: "1-1/4", outside_in: 1.375, wall_in: 0.065 },
+  { kind: "copper_k", size: "1-1/2", outside_in: 1.625, wall_in: 0.072 },
+  { kind: "copper_k", size: "2", outside_in: 2.125, wall_in: 0.083 },
   { kind: "copper_l", size: "3/8", outside_in: 0.5, wall_in: 0.035 },
   { kind: "copper_l", size: "1/2", outside_in: 0.625, wall_in: 0.04 },
   { kind: "copper_l", size: "5/8", outside_in: 0.75, wall_in: 0.042 },
   { kind: "copper_l", size: "3/4", outside_in: 0.875, wall_in: 0.045 },
   { kind: "copper_l", size: "1", outside_in: 1.125, wall_in: 0.05 },
   { kind: "copper_l", size: "1-1/4", outside_in: 1.375, wall_in: 0.055 },
+  { kind: "copper_l", size: "1-1/2", outside_in: 1.625, wall_in: 0.06 },
+  { kind: "copper_l", size: "2", outside_in: 2.125, wall_in: 0.07 },
   { kind: "copper_m", size: "3/8", outside_in: 0.5, wall_in: 0.025 },
   { kind: "copper_m", size: "1/2", outside_in: 0.625, wall_in: 0.028 },
   { kind: "copper_m", size: "3/4", outside_in: 0.875, wall_in: 0.032 },
   { kind: "copper_m", size: "1", outside_in: 1.125, wall_in: 0.035 },
   { kind: "copper_m", size: "1-1/4", outside_in: 1.375, wall_in: 0.042 },
+  { kind: "copper_m", size: "1-1/2", outside_in: 1.625, wall_in: 0.049 },
+  { kind: "copper_m", size: "2", outside_in: 2.125, wall_in: 0.058 },
 ] as const;
 
 export const WAITS = [

@@ -8,6 +8,8 @@ export const texts: TopicTexts<typeof circuit> = {
     "circuit 4500W at 208V 60 ft",
     "circuit element=4500W supply=240V run=100ft compressor=3A together=interlocked",
     "circuit 5500W 240V, aluminum, 80 ft, breaker 30 A",
+    "circuit 4500W 240V 150 ft, feeder=100A feeder_load=70A drop_limit=2%",
+    "circuit element=0W supply=120V compressor=8A breaker=15A room=garage",
   ],
   facts: {
     element: {
@@ -89,6 +91,79 @@ export const texts: TopicTexts<typeof circuit> = {
       question: "What size is the breaker that is there?",
       words: ["breaker", "existing breaker", "ocpd", "fuse"],
     },
+    drop_limit: {
+      label: "Drop allowed on the branch",
+      question: "How much of the voltage may the branch lose?",
+      help: "The code's notes advise 3 %. It is advice, not a rule.",
+      words: ["drop limit", "allowed drop", "voltage drop limit"],
+    },
+    feeder: {
+      label: "Feeder or panel",
+      question: "What is the feeder or panel rated for?",
+      help: "The main or feeder breaker that this circuit hangs on.",
+      words: ["feeder", "panel", "main breaker", "subpanel", "service"],
+    },
+    feeder_load: {
+      label: "Load already on it",
+      question: "How much load is already on that feeder or panel?",
+      help: "From a load calculation or a month of readings, by an electrician.",
+      words: ["feeder load", "panel load", "other loads", "load on the panel"],
+    },
+    feeder_drop: {
+      label: "Drop on the feeder",
+      question: "How much of the voltage does the feeder lose?",
+      help: "Feeder and branch together: 5 % is advised at most.",
+      words: ["feeder drop"],
+    },
+    shared: {
+      label: "Other things on this circuit",
+      question: "Is anything else on this same circuit?",
+      help: "A light, a pump, a receptacle.",
+      words: ["shared", "shared circuit", "something else on it"],
+    },
+    disconnect: {
+      label: "Disconnect",
+      question: "Is there a switch in sight of the heater, or a breaker that can be locked open?",
+      help: "In sight means visible and within 50 ft.",
+      words: ["disconnect", "switch"],
+      options: {
+        in_sight: { label: "In sight", words: ["in sight", "within sight", "disconnect in sight"] },
+        lockable: { label: "Breaker locks open", words: ["lockable", "lockable breaker", "breaker lock"] },
+        neither: { label: "Neither", words: ["no disconnect", "no disconnect in sight"] },
+      },
+    },
+    breaker_listed: {
+      label: "Breaker listed for the panel",
+      question: "Is the breaker one that the panel's label lists?",
+      help: "The label inside the door names them. One that merely fits is not enough.",
+      words: ["breaker listed", "listed breaker", "listed"],
+    },
+    room: {
+      label: "Where it stands",
+      question: "Where does the heater stand?",
+      words: ["room", "location"],
+      options: {
+        basement: { label: "Basement", words: [] },
+        garage: { label: "Garage", words: [] },
+        attic: { label: "Attic", words: [] },
+        crawl_space: { label: "Crawl space", words: ["crawlspace"] },
+        closet: { label: "Closet", words: [] },
+        utility_room: { label: "Utility room", words: ["laundry room"] },
+        living_space: { label: "Living space", words: [] },
+        outdoors: { label: "Outdoors", words: ["outside"] },
+      },
+    },
+    ground_fault: {
+      label: "Ground-fault protection",
+      question: "Does a ground-fault breaker or receptacle protect it?",
+      words: ["ground fault", "ground-fault", "gfci"],
+    },
+    rise: {
+      label: "Water warmed by",
+      question: "By how much is the water warmed, for comparing recoveries?",
+      help: "Tank temperature less cold water.",
+      words: ["rise", "temperature rise"],
+    },
   },
   results: {
     element_power_at_volts: "Element on this supply",
@@ -101,6 +176,10 @@ export const texts: TopicTexts<typeof circuit> = {
     voltage_drop: "Voltage drop",
     voltage_drop_share: "Voltage drop, share",
     element_power_behind_wire: "Element behind that wire",
+    conductor_for_drop: "Conductor that keeps the drop",
+    total_drop_share: "Drop, feeder and branch",
+    feeder_spare: "Left on the feeder",
+    recovery_rate: "Element recovers",
   },
   findings: {
     overpowered: ({ power, rated, supply }) =>
@@ -124,6 +203,30 @@ export const texts: TopicTexts<typeof circuit> = {
       `${share} is lost on the wire, over the advised ${advised}. With ${conductor} it is ${better}.`,
     drop_beyond_table: ({ share, advised }) =>
       `${share} is lost on the wire, over the advised ${advised}. Even 4 AWG is not enough: shorten the run.`,
+    total_drop_high: ({ total, advised }) => `Feeder and branch together lose ${total}, over the advised ${advised}.`,
+    other_metal: ({ other }) => `In the other metal the same load takes ${other}.`,
+    aluminium_joints: () =>
+      "Aluminum goes only into terminals marked for it. Most heaters have copper leads: join with connectors listed for both, torqued.",
+    feeder_full: ({ spare, load }) =>
+      `The feeder is too small: with ${load} for the heater it is ${spare} over. An electrician may find room by a load calculation.`,
+    feeder_holds: ({ spare }) => `The feeder holds it, with ${spare} left, loads simply added.`,
+    feeder_unknown: () => "Feeder or panel is not checked. Give both: feeder=100A feeder_load=70A.",
+    circuit_shared: () =>
+      "Something else is on this circuit. A water heater takes a circuit of its own; an electrician decides.",
+    plug_in: ({ load, most, breaker }) =>
+      `Plug-in: ${load} of the ${most} that one thing may use on a ${breaker} circuit (80 %, from memory).`,
+    plug_in_over: ({ load, most, breaker }) =>
+      `Too much for a plug: ${load}, where one thing may use ${most} on a ${breaker} circuit (80 %, from memory).`,
+    plug_in_later: () =>
+      "Laying wire anyway? California asks for a 20 A receptacle on 30 A wiring ready for 240 V (Title 24-2025, 150.0(n)).",
+    receptacle_unguarded: () =>
+      "A receptacle here is asked to trip on ground faults (NEC 210.8(A), from memory). Press its test button.",
+    no_disconnect: () =>
+      "Nothing to switch it off with is in sight, and the breaker cannot be locked open. One of them is asked for.",
+    breaker_not_listed: () => "The breaker is not on the panel's list. Have it changed for one that is.",
+    within: () => "Within the limit",
+    over_limit: () => "Over the limit",
+    feeder_incomplete: () => "Feeder and the load on it go together. Type both: feeder=100A feeder_load=70A.",
     motor_in_load: ({ compressor }) =>
       `With a compressor (${compressor}) the unit's plate decides: minimum circuit ampacity and maximum breaker.`,
     compressor_left_out: () =>
@@ -135,5 +238,22 @@ export const texts: TopicTexts<typeof circuit> = {
     wire_not_made: ({ wire }) =>
       `The table has no ${wire} AWG aluminum: it starts at 12. Choose another size or copper.`,
     step_seventy_five: () => "With 75 °C terminals",
+  },
+  tables: {
+    conductors: {
+      title: "Conductor by conductor, on this run",
+      columns: { conductor: "Conductor", drop: "Drop", share: "Share", remark: "Remark" },
+    },
+    supplies: {
+      title: "The element on each supply",
+      columns: {
+        supply: "Supply",
+        rated: "Element for",
+        power: "Power",
+        current: "Load",
+        breaker: "Smallest breaker",
+        recovery: "Recovery",
+      },
+    },
   },
 };

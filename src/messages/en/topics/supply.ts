@@ -1,0 +1,287 @@
+import type { supply } from "../../../topics/supply.ts";
+import type { TopicTexts } from "../../topic-texts.ts";
+import { commonFacts } from "../common-facts.ts";
+
+export const texts: TopicTexts<typeof supply> = {
+  title: "Supply pipe",
+  names: ["supply piping", "pipe sizing", "fixture units"],
+  summary: "Water demand of a house, pipe size, velocity, and the pressure left at the far fixture.",
+  examples: [
+    "supply 2 full bathrooms, copper L, 80 ft, 60 psi, rise 20 ft",
+    "supply bath_groups=2 pipe=pex length=100ft line_pressure=55psi size=3/4 code=upc",
+    "supply toilets=3 lavatories=3 showers=2 tubs=1 pipe=cpvc length=90ft line_pressure=90psi hot_length=40ft",
+  ],
+  facts: {
+    bath_groups: {
+      label: "Full bathrooms",
+      question: "How many full bathrooms are there?",
+      help: "A toilet, a lavatory and a tub or shower together. Or count fixtures one by one: toilets=2 lavatories=3 showers=1.",
+      words: ["bath groups", "bathroom groups", "full bathrooms", "full bathroom", "full baths", "bathrooms"],
+    },
+    pipe: {
+      label: "Pipe",
+      question: "What pipe is it?",
+      help: "Copper letters are printed along the tube: K green, L blue, M red.",
+      words: ["pipe", "tube", "material"],
+      options: {
+        copper_k: { label: "Copper K", words: ["copper k", "type k", "k copper", "copper type k"] },
+        copper_l: { label: "Copper L", words: ["copper l", "type l", "l copper", "copper type l", "copper"] },
+        copper_m: { label: "Copper M", words: ["copper m", "type m", "m copper", "copper type m"] },
+        pex: { label: "PEX", words: ["pex"] },
+        cpvc: { label: "CPVC", words: ["cpvc"] },
+      },
+    },
+    length: {
+      label: "Pipe to the far fixture",
+      question: "How much pipe is there from the meter to the far fixture?",
+      help: "Along the pipe. Fittings come on top by themselves.",
+      words: ["length", "pipe length", "developed length", "run"],
+    },
+    line_pressure: {
+      ...commonFacts.line_pressure,
+      question: "What is the street pressure with no water running?",
+      help: "At the meter, at the hour when the street is lowest.",
+    },
+    rise: {
+      label: "Rise",
+      question: "How far above the meter is the far fixture?",
+      help: "A shower head on the second floor of a house without basement: about 16 ft. Below the meter it is negative.",
+      words: ["rise", "height", "above the meter", "elevation"],
+    },
+    toilets: { label: "Toilets", question: "How many toilets are there besides?", words: ["toilets", "toilet", "wc"] },
+    lavatories: {
+      label: "Lavatories",
+      question: "How many lavatories are there besides?",
+      words: ["lavatories", "lavatory", "lavs", "bathroom sinks"],
+    },
+    showers: {
+      label: "Showers",
+      question: "How many showers are there besides?",
+      words: ["showers", "shower", "shower stalls"],
+    },
+    tubs: {
+      label: "Tubs",
+      question: "How many tubs or tub showers are there besides?",
+      words: ["tubs", "tub", "bathtubs", "tub showers"],
+    },
+    kitchen_sinks: {
+      label: "Kitchen sinks",
+      question: "How many kitchen sinks are there?",
+      words: ["kitchen sinks", "kitchen sink"],
+    },
+    dishwashers: {
+      label: "Dishwashers",
+      question: "How many dishwashers are there?",
+      words: ["dishwashers", "dishwasher"],
+    },
+    clothes_washers: {
+      label: "Clothes washers",
+      question: "How many clothes washers are there?",
+      words: ["clothes washers", "clothes washer", "washing machines", "washing machine"],
+    },
+    hose_bibbs: {
+      label: "Hose bibbs at once",
+      question: "How many hose bibbs may run at once?",
+      words: ["hose bibbs", "hose bibb", "hose bib", "hose bibs", "sillcocks"],
+    },
+    residual: {
+      label: "Street pressure, flowing",
+      question: "What is the street pressure while water runs?",
+      help: "The utility knows it. It is what pipes are sized on.",
+      words: ["residual", "residual pressure", "flowing pressure"],
+    },
+    regulator: {
+      label: "Regulator",
+      question: "What is the pressure regulator set to?",
+      help: "Pipes behind it are sized on 80 % of the setting.",
+      words: ["regulator", "regulator setting", "reduced pressure", "prv"],
+    },
+    meter_loss: {
+      label: "Lost in the meter",
+      question: "How much does the meter take?",
+      help: "From its sheet at the demand. 5 psi is a habit of ours.",
+      words: ["meter loss", "meter"],
+    },
+    backflow_loss: {
+      label: "Lost in the backflow preventer",
+      question: "How much does the backflow preventer take?",
+      help: "From its sheet: a double check takes a few psi, a reduced-pressure one 10 psi and more (common practice).",
+      words: ["backflow loss", "backflow preventer", "backflow"],
+    },
+    softener_loss: {
+      label: "Lost in the softener",
+      question: "How much does the water softener take?",
+      words: ["softener loss", "softener", "water softener"],
+    },
+    heater_loss: {
+      label: "Lost in the heater",
+      question: "How much does the water heater take?",
+      help: "A tank takes little; a heat exchanger takes more.",
+      words: ["heater loss", "water heater loss"],
+    },
+    valve_loss: {
+      label: "Lost in the mixing valve",
+      question: "How much does the mixing valve take?",
+      help: "From its curve at the hot demand.",
+      words: ["valve loss", "mixing valve loss", "mixing valve"],
+    },
+    far_fixture: {
+      label: "Far fixture",
+      question: "What is the far fixture?",
+      help: "The highest or farthest one.",
+      words: ["far fixture", "last fixture"],
+      options: {
+        balanced_shower: { label: "Balanced shower valve", words: ["balanced shower", "thermostatic shower"] },
+        shower: { label: "Plain shower", words: ["plain shower"] },
+        balanced_tub: { label: "Balanced tub valve", words: ["balanced tub"] },
+        lavatory: { label: "Lavatory", words: ["far lavatory"] },
+        sink: { label: "Sink", words: ["far sink"] },
+        dishwasher: { label: "Dishwasher", words: ["far dishwasher"] },
+        laundry: { label: "Laundry", words: ["far laundry"] },
+        hose_bibb: { label: "Hose bibb", words: ["far hose bibb"] },
+      },
+    },
+    needs: {
+      label: "Far fixture needs",
+      question: "What pressure does the far fixture need while it runs?",
+      help: "From its sheet. Skip it, and I take the code's table.",
+      words: ["needs", "needed pressure", "flow pressure"],
+    },
+    hot_length: {
+      label: "Of that, hot line",
+      question: "How much of that pipe lies behind the heater?",
+      help: "It carries only the hot demand and is sized for hot water.",
+      words: ["hot length", "hot line length", "hot line"],
+    },
+    fittings: {
+      label: "Fittings, as pipe",
+      question: "How much do fittings add to the pipe?",
+      help: "Half the length again is a habit of ours. Few long bends add less.",
+      words: ["fittings", "fitting allowance"],
+    },
+    size: {
+      label: "Size of the main",
+      question: "What size is the main?",
+      help: "Skip it, and I look for the smallest that serves.",
+      words: ["size", "pipe size", "main size"],
+      options: {
+        "3/8": { label: "3/8 in", words: ["3/8", "3/8 inch"] },
+        "1/2": { label: "1/2 in", words: ["1/2", "1/2 inch", "half inch"] },
+        "5/8": { label: "5/8 in", words: ["5/8", "5/8 inch"] },
+        "3/4": { label: "3/4 in", words: ["3/4", "3/4 inch", "three quarter"] },
+        "1": { label: "1 in", words: ["1 inch", "one inch"] },
+        "1-1/4": { label: "1-1/4 in", words: ["1-1/4", "1-1/4 inch"] },
+        "1-1/2": { label: "1-1/2 in", words: ["1-1/2", "1-1/2 inch"] },
+        "2": { label: "2 in", words: ["2 inch", "two inch"] },
+      },
+    },
+    code: {
+      label: "Code followed",
+      question: "Which code's tables?",
+      help: "The one adopted where the house stands. Their demands differ much for a few fixtures.",
+      words: ["code", "tables of"],
+      options: { ipc: { label: "IPC", words: ["ipc"] }, upc: { label: "UPC", words: ["upc"] } },
+    },
+    flush: {
+      label: "Toilets flush by",
+      question: "Do the toilets flush from a tank or by a flush valve?",
+      words: ["flush"],
+      options: {
+        tank: { label: "Tank", words: ["flush tank", "flush tanks"] },
+        valve: { label: "Flush valve", words: ["flush valve", "flush valves", "flushometer", "flushometers"] },
+      },
+    },
+    use: {
+      label: "Used by",
+      question: "Who uses the fixtures: a household or the public?",
+      words: ["use", "occupancy"],
+      options: {
+        private: { label: "A household", words: ["private"] },
+        public: { label: "The public", words: ["public"] },
+      },
+    },
+    setpoint: commonFacts.setpoint,
+    cold: commonFacts.cold,
+  },
+  results: {
+    fixture_units: "Fixture units",
+    fixture_units_hot: "Of these on the hot line",
+    demand_flow: "Demand",
+    demand_flow_other: "Demand by the other code",
+    demand_flow_hot: "Hot demand",
+    pipe_size: "Main",
+    pipe_size_hot: "Hot line",
+    velocity: "Velocity in the main",
+    velocity_limit: "Advised at most, cold",
+    velocity_hot: "Velocity in the hot line",
+    velocity_limit_hot: "Advised at most, hot",
+    friction_loss: "Lost to friction",
+    elevation_loss: "Lost to height",
+    other_losses: "Lost in meter and devices",
+    pressure_at_start: "Pressure to size on",
+    pressure_left: "Left at the far fixture",
+    pressure_needed: "Far fixture needs",
+  },
+  findings: {
+    serves: ({ size, flow, left }) => `A ${size} in main serves ${flow} and leaves ${left} at the far fixture.`,
+    size_serves: ({ size, left }) => `The ${size} in main serves: ${left} is left at the far fixture.`,
+    size_too_fast: ({ size, smallest }) => `Water runs too fast with a ${size} in main. It takes ${smallest} in.`,
+    size_too_low: ({ size, left, needed, smallest }) =>
+      `A ${size} in main leaves ${left}, and the far fixture needs ${needed}. It takes ${smallest} in.`,
+    size_fails: ({ size, left, needed }) =>
+      `A ${size} in main leaves ${left} where ${needed} is needed, and no size of this pipe serves.`,
+    none_serves: ({ left, needed }) =>
+      `No size of this pipe serves: at best ${left} is left where ${needed} is needed. Shorten, lose less, or boost.`,
+    curves: ({ followed, flow, other, otherFlow }) =>
+      `Followed: ${followed}, ${flow}. By ${other} the same fixtures ask for ${otherFlow}. The adopted code decides which.`,
+    hose_is_steady: ({ flow }) => `Hose bibbs are counted as steady flow, ${flow} on top of the fixtures.`,
+    from_static: () =>
+      "Sized on the pressure with no water running. While the street flows it is lower; give residual= from the utility.",
+    from_regulator: ({ start }) => `Behind the regulator pipes are sized on 80 % of its setting: ${start}.`,
+    regulator_wanted: ({ start }) =>
+      `Over 80 psi a regulator is asked for. I sized on 80 % of 80 psi: ${start}. Give regulator= for its setting.`,
+    losses_not_told: () =>
+      "No loss is counted for backflow preventer, softener, heater or mixing valve. Give theirs from the sheets.",
+    cannot_flow: () => "Less than nothing left means that so much water cannot flow through that pipe.",
+    below_service: ({ size, smallest }) =>
+      `${size} in is less than a house is usually served by: ${smallest} in at least (IPC 603.1, from memory).`,
+    full_demand_all_along: () =>
+      "The whole demand is taken along the whole main, which is on the safe side. Branches go by their fixture.",
+    authority_decides: () => "The local code and its official decide on sizes and tables.",
+    fits: () => "Serves",
+    too_fast: () => "Too fast",
+    too_low: () => "Too little pressure left",
+    too_fast_and_low: () => "Too fast, and too little left",
+    no_fixtures: () => "There is nothing to serve. Type the full bathrooms or the fixtures: bath_groups=2.",
+    beyond_curve: ({ units, most }) =>
+      `That is ${units} fixture units; my tables end at ${most}. An engineer must size this one.`,
+    hot_beyond_length: ({ hot, length }) =>
+      `The hot line, ${hot}, is part of the whole pipe, ${length}. Type a hot_length up to that.`,
+    residual_above_static: ({ residual, pressure }) =>
+      `Flowing pressure, ${residual}, cannot be over the pressure at rest, ${pressure}. Check both.`,
+    size_not_made: ({ size }) => `That kind of pipe is not in my table in ${size}. Choose another size or kind.`,
+    step_other_code: ({ code }) => `By the ${code}`,
+    step_hot_line: () => "Half of it as hot line",
+    row_static: () => "Street, no water running",
+    row_residual: () => "Street, water running",
+    row_regulated: () => "80 % of the regulator's setting",
+    row_regulator_missing: () => "80 % of 80 psi, behind a regulator",
+    row_rise: () => "Height",
+    row_meter: () => "Meter",
+    row_backflow: () => "Backflow preventer",
+    row_softener: () => "Softener",
+    row_heater: () => "Heater",
+    row_valve: () => "Mixing valve",
+    row_main: ({ size }) => `Friction, main ${size}`,
+    row_hot: ({ size }) => `Friction, hot line ${size}`,
+    row_left: () => "Left at the far fixture",
+    row_needed: () => "Far fixture needs",
+  },
+  tables: {
+    sizes: {
+      title: "Size by size",
+      columns: { size: "Main", velocity: "Velocity", friction: "Friction", left: "Left", remark: "Remark" },
+    },
+    pressure: { title: "Where the pressure goes", columns: { step: "Step", pressure: "Pressure" } },
+  },
+};
