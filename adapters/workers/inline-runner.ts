@@ -1,7 +1,9 @@
+import { setImmediate } from "node:timers/promises";
 import type { Books } from "../../src/books/books.ts";
-import { runTopic } from "../../src/declaration/run-topic.ts";
+import { runPart, runTopic } from "../../src/declaration/run-topic.ts";
 import type { Library } from "../../src/library.ts";
 import type { TopicRunner } from "../../src/ports/topic-runner.ts";
+import { runParts } from "./run-parts.ts";
 
 /** Runs topics right here: for work so short that handing it to another thread would take longer. */
 export function createInlineRunner(library: Library, books: Books): TopicRunner {
@@ -10,7 +12,14 @@ export function createInlineRunner(library: Library, books: Books): TopicRunner 
       signal.throwIfAborted();
       const topic = library.topics.get(id);
       if (topic === undefined) throw new Error(`there is no topic ${id} in the library`);
-      return runTopic(topic, facts, books, library.cautions, report);
+      if (topic.parts === undefined) return runTopic(topic, facts, books, library.cautions, report);
+      // Between two parts whoever waits gets a turn, so that the work can be called off.
+      const done = await runParts({ topic, facts, books, report, signal }, 1, async (earlier, part, stop) => {
+        await setImmediate();
+        stop.throwIfAborted();
+        return runPart(topic, facts, books, earlier, part);
+      });
+      return runTopic(topic, facts, books, library.cautions, report, done);
     },
   };
 }

@@ -1,27 +1,81 @@
-import type { Books } from "../books/books.ts";
-import { type AnyCaution, raiseCautions } from "../cautions/caution.ts";
+import { type Books, codeAt } from "../books/books.ts";
+import { type AnyCaution, raiseCautions, silencedCautions } from "../cautions/caution.ts";
 import { QUANTITY_KINDS } from "../units/quantity-kinds.ts";
 import type { Answered, NeedsFacts, OutOfRange } from "./answer.ts";
 import type { Assumption, FactSpec, FactValue, KnownFact, KnownFacts } from "./facts.ts";
-import type { ReportProgress, Topic } from "./topic.ts";
+import type { PartsDone, ReportProgress, Topic } from "./topic.ts";
 
-/** Answers one topic from what is known: asks for what is missing, refuses what is out of range, assumes defaults. */
+/**
+ * Answers one topic from what is known: asks for what is missing, refuses what is out of range, assumes defaults. Work
+ * that falls into parts is done here, one part after another, unless what they came to is given as `done`.
+ */
 export function runTopic(
   topic: Topic,
   known: KnownFacts,
   books: Books,
   cautions: readonly AnyCaution[],
   report: ReportProgress,
+  done: PartsDone = runAllParts(topic, known, books, report),
 ): Answered {
   const facts = assumeDefaults(topic, known);
-  const refused = findMissing(topic, facts) ?? findOutOfRange(topic, facts);
+  const refused = refuse(topic, facts);
   if (refused) return { topic: topic.id, facts, result: refused, cautions: [] };
   // The declaration ties `facts` to `compute`; that tie was erased with the types, and is kept by the checks above.
   const complete = nameWithUnits(topic, facts) as never;
-  const result = topic.compute(complete, books, report);
-  const raised = result.kind === "answer" && topic.site ? raiseCautions(cautions, topic.site(complete, books)) : [];
-  const counted = result.kind === "answer" ? withAssumptions(topic, facts, result.assumed ?? {}) : facts;
-  return { topic: topic.id, facts: counted, result, cautions: raised };
+  const result = topic.compute(complete, books, report, done as never);
+  if (result.kind !== "answer") return { topic: topic.id, facts, result, cautions: [] };
+  const site = topic.site?.(complete, books, done as never) ?? {};
+  const code = codeAt(books, facts["place"]?.value);
+  const raised = raiseCautions(cautions, site, code);
+  const counted = withAssumptions(topic, facts, result.assumed ?? {});
+  const answered = { topic: topic.id, facts: counted, cautions: raised };
+  if (topic.conclude === undefined) return { ...answered, result };
+  const silenced = silencedCautions(cautions, site, code);
+  return { ...answered, result: topic.conclude(result as never, raised, silenced), silenced };
+}
+
+/** How many parts the round after these has; none for work without parts, and for facts that cannot be worked with. */
+export function countParts(topic: Topic, known: KnownFacts, books: Books, done: PartsDone): number {
+  const { parts } = topic;
+  const facts = assumeDefaults(topic, known);
+  if (parts === undefined || done.length >= parts.rounds || refuse(topic, facts)) return 0;
+  return parts.count(nameWithUnits(topic, facts) as never, books, done as never);
+}
+
+/** Runs one part of the round after these. */
+export function runPart(topic: Topic, known: KnownFacts, books: Books, done: PartsDone, part: number): unknown {
+  if (topic.parts === undefined) throw new Error(`the work of ${topic.id} does not fall into parts`);
+  return topic.parts.run(nameWithUnits(topic, assumeDefaults(topic, known)) as never, books, done as never, part);
+}
+
+/** Tells how far work in parts is, in hundredths: the last round of `done` is open, and has `count` parts in all. */
+export function reportParts(
+  topic: Topic,
+  known: KnownFacts,
+  books: Books,
+  done: PartsDone,
+  count: number,
+  report: ReportProgress,
+): void {
+  const { parts } = topic;
+  if (parts === undefined) return;
+  const share = (done.length - 1 + (done.at(-1)?.length ?? 0) / count) / parts.rounds;
+  const facts = nameWithUnits(topic, assumeDefaults(topic, known)) as never;
+  report(Math.round(100 * share), 100, parts.preview(facts, books, done as never));
+}
+
+function runAllParts(topic: Topic, known: KnownFacts, books: Books, report: ReportProgress): PartsDone {
+  const done: unknown[][] = [];
+  for (;;) {
+    const count = countParts(topic, known, books, done);
+    if (count === 0) return done;
+    const round: unknown[] = [];
+    for (let part = 0; part < count; part += 1) {
+      round.push(runPart(topic, known, books, done, part));
+      reportParts(topic, known, books, [...done, round], count, report);
+    }
+    done.push(round);
+  }
 }
 
 /** The facts of a topic that must still be asked for, in the order of its declaration. */
@@ -60,6 +114,10 @@ function withAssumptions(topic: Topic, facts: KnownFacts, assumed: Readonly<Reco
     return taken === undefined ? [] : [[id, { value: taken.value, from: "assumed" }]];
   });
   return Object.fromEntries(all);
+}
+
+function refuse(topic: Topic, facts: KnownFacts): NeedsFacts | OutOfRange | undefined {
+  return findMissing(topic, facts) ?? findOutOfRange(topic, facts);
 }
 
 function findMissing(topic: Topic, facts: KnownFacts): NeedsFacts | undefined {

@@ -1,10 +1,25 @@
 import type { Books } from "../books/books.ts";
 import type { SiteFacts } from "../cautions/site-facts.ts";
-import type { Answer, FindingOf, FindingSpecs, OutOfRange } from "./answer.ts";
+import type { Answer, Finding, FindingOf, FindingSpecs, OutOfRange, RaisedCaution } from "./answer.ts";
 import type { FactSpecs, FactsOf } from "./facts.ts";
 
-/** Called by long work now and then: `done` of `total` parts. */
-export type ReportProgress = (done: number, total: number) => void;
+/** Called by long work now and then: `done` of `total` parts, and what can be said already. */
+export type ReportProgress = (done: number, total: number, soFar?: Finding) => void;
+
+/** What the parts of long work came to, round by round; plain data, because it travels between threads. */
+export type PartsDone<P = unknown> = readonly (readonly P[])[];
+
+/** Long work that falls into parts which may run side by side. A round begins when the one before it is done. */
+export interface TopicParts<Facts, F extends Finding, P> {
+  /** How many rounds there are at most. */
+  readonly rounds: number;
+  /** How many parts the round after these has; none where there is nothing left to do. */
+  readonly count: (facts: Facts, books: Books, done: PartsDone<P>) => number;
+  /** Runs one part of the round after these. Parts of one round do not know each other. */
+  readonly run: (facts: Facts, books: Books, done: PartsDone<P>, part: number) => P;
+  /** What can be said already, the last round being open and in the order in which its parts were done. */
+  readonly preview: (facts: Facts, books: Books, done: PartsDone<P>) => F | undefined;
+}
 
 /**
  * One question that Oldhand answers. The slash request, guided questions, forms, help, JSON and manual page are all
@@ -15,6 +30,7 @@ export interface TopicDeclaration<
   Q extends readonly string[],
   F extends FindingSpecs,
   T extends Readonly<Record<string, readonly string[]>>,
+  P = unknown,
 > {
   /** The word people type; also the file's name. */
   readonly id: string;
@@ -28,13 +44,22 @@ export interface TopicDeclaration<
   /** Tables and charts by id, with the ids of their columns or series. */
   readonly tables?: T;
   readonly charts?: T;
+  /** Long work in parts; `compute` and `site` then only put together what the parts came to. */
+  readonly parts?: TopicParts<FactsOf<S>, FindingOf<F>, P>;
   readonly compute: (
     facts: FactsOf<S>,
     books: Books,
     report: ReportProgress,
+    done: PartsDone<P>,
   ) => Answer<Q[number], FindingOf<F>> | OutOfRange<FindingOf<F>>;
   /** What these facts tell about the site, so that cautions can be raised. */
-  readonly site?: (facts: FactsOf<S>, books: Books) => SiteFacts;
+  readonly site?: (facts: FactsOf<S>, books: Books, done?: PartsDone<P>) => SiteFacts;
+  /** Where the cautions themselves are the answer: completes it with what was raised and what is silenced locally. */
+  readonly conclude?: (
+    answer: Answer<Q[number], FindingOf<F>>,
+    raised: readonly RaisedCaution[],
+    silenced: readonly RaisedCaution[],
+  ) => Answer<Q[number], FindingOf<F>>;
 }
 
 /** A topic with its own types erased: what the conversation, the doors and the library hold. */
@@ -47,8 +72,15 @@ export interface Topic {
   readonly tables?: Readonly<Record<string, readonly string[]>>;
   readonly charts?: Readonly<Record<string, readonly string[]>>;
   /** Runs on facts that are complete and in range, keyed with their unit suffix. */
-  readonly compute: (facts: never, books: Books, report: ReportProgress) => Answer | OutOfRange;
-  readonly site?: (facts: never, books: Books) => SiteFacts;
+  readonly parts?: {
+    readonly rounds: number;
+    readonly count: (facts: never, books: Books, done: never) => number;
+    readonly run: (facts: never, books: Books, done: never, part: number) => unknown;
+    readonly preview: (facts: never, books: Books, done: never) => Finding | undefined;
+  };
+  readonly compute: (facts: never, books: Books, report: ReportProgress, done: never) => Answer | OutOfRange;
+  readonly site?: (facts: never, books: Books, done?: never) => SiteFacts;
+  readonly conclude?: (answer: never, raised: readonly RaisedCaution[], silenced: readonly RaisedCaution[]) => Answer;
 }
 
 /** Declares a topic; the types of `compute` follow from `facts`, `results` and `findings`. */
@@ -57,6 +89,7 @@ export function declareTopic<
   const Q extends readonly string[],
   const F extends FindingSpecs,
   const T extends Readonly<Record<string, readonly string[]>>,
->(declaration: TopicDeclaration<S, Q, F, T>): TopicDeclaration<S, Q, F, T> {
+  P = unknown,
+>(declaration: TopicDeclaration<S, Q, F, T, P>): TopicDeclaration<S, Q, F, T, P> {
   return declaration;
 }
