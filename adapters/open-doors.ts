@@ -3,7 +3,6 @@ import { resolve } from "node:path";
 import type { Settings } from "../src/boundary/settings.ts";
 import type { TeamsDoorSettings } from "../src/boundary/settings-teams.ts";
 import type { DoorSettings } from "../src/boundary/settings-values.ts";
-import type { ChartBlock } from "../src/messages/card.ts";
 import type { Language } from "../src/messages/language.ts";
 import type { Caller } from "../src/ports/store.ts";
 import type { House } from "./open-house.ts";
@@ -42,7 +41,12 @@ export async function openDoors(
     open("web", { kind: "ready", settings: settings.web }, (web) => openWeb(house, web, examples)),
     open("slack", settings.slack, async (slack) => {
       const { openSlackDoor } = await import("./slack/open-slack-door.ts");
-      return await openSlackDoor({ desk: house.desk, settings: slack, log: house.log });
+      return await openSlackDoor({
+        desk: house.desk,
+        settings: slack,
+        log: house.log,
+        drawPng: house.pictures.drawPng,
+      });
     }),
     open("teams", settings.teams, (teams) => openTeams(house, teams, root)),
   ]);
@@ -50,12 +54,19 @@ export async function openDoors(
 
 async function openWeb(house: House, settings: Settings["web"], examples: Examples): Promise<OpenDoor> {
   const { openWebDoor } = await import("./web/open-web-door.ts");
-  const { desk, log, store, books } = house;
+  const { desk, log, store, books, pictures } = house;
   const languageOf = async (caller: Caller) => (await (await store.openWorkspace(caller)).findPerson(caller)).language;
   const people = books.people.map(({ id, name, role }) => ({ user: id, name, role }));
-  // The plotting library takes most of a second to load, so it waits for the first picture.
-  const drawSvg = async (block: ChartBlock) => (await import("./pictures/draw-chart.ts")).drawChart(block);
-  return await openWebDoor({ desk, settings, people, log, languageOf, company: books.company, examples, drawSvg });
+  return await openWebDoor({
+    desk,
+    settings,
+    people,
+    log,
+    languageOf,
+    company: books.company,
+    examples,
+    drawSvg: pictures.drawSvg,
+  });
 }
 
 async function openTeams(house: House, settings: TeamsDoorSettings, root: string): Promise<OpenDoor> {
@@ -65,7 +76,13 @@ async function openTeams(house: House, settings: TeamsDoorSettings, root: string
     thumbprint: certificate.thumbprint,
     privateKey: await readFile(resolve(root, certificate.keyFile), "utf8"),
   };
-  return await openTeamsDoor({ desk: house.desk, log: house.log, settings: { ...rest, certificate: read } });
+  const checked = { ...rest, certificate: read };
+  return await openTeamsDoor({
+    desk: house.desk,
+    log: house.log,
+    settings: checked,
+    drawPng: house.pictures.drawPngWithin,
+  });
 }
 
 async function open<S extends { readonly port: number }>(

@@ -26,11 +26,17 @@ export async function runChat(settings: Settings, words: readonly string[], root
       caller: callerOf(user ?? userInfo().username),
       conversation: "terminal",
       newId: randomUUID,
+      onInterrupt,
     });
     return 0;
   } finally {
     await house.close();
   }
+}
+
+function onInterrupt(hear: () => void): () => void {
+  process.on("SIGINT", hear);
+  return () => process.off("SIGINT", hear);
 }
 
 function callerOf(user: string): Caller {

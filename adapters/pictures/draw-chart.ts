@@ -3,7 +3,8 @@ import { Resvg } from "@resvg/resvg-js";
 import type { ChartBlock } from "../../src/messages/card.ts";
 import type { PicturePort } from "../../src/ports/picture.ts";
 import { PALETTE } from "./palette.ts";
-import { colourOf, PANEL_WIDTH, type PanelFrame, plotPanel } from "./plot-panel.ts";
+import { encodePalettePng } from "./palette-png.ts";
+import { colourOf, dashOf, LIMIT_DASH, PANEL_WIDTH, type PanelFrame, plotPanel } from "./plot-panel.ts";
 import { type Panel, splitPanels } from "./split-panels.ts";
 
 const require = createRequire(import.meta.url);
@@ -11,19 +12,42 @@ const FONTS = ["DejaVuSans.ttf", "DejaVuSans-Bold.ttf"].map((name) => require.re
 const TITLE_HEIGHT = 40;
 const HEADING_BASELINE = 16;
 
+interface Rendering {
+  readonly width: number;
+  readonly colours: 16 | 256;
+}
+const USUAL: Rendering = { width: 1.5 * PANEL_WIDTH, colours: 256 };
+/** From the best to the smallest; below two thirds of its width the letters of a picture run together. */
+const SMALLER: readonly Rendering[] = [
+  USUAL,
+  { width: PANEL_WIDTH, colours: 256 },
+  { width: PANEL_WIDTH, colours: 16 },
+  { width: PANEL_WIDTH / 1.5, colours: 16 },
+];
+
 /** Draws charts with the plotting library, and turns them to PNG with the bundled font. */
 export function createPictures(): PicturePort {
   return {
     drawSvg: drawChart,
-    drawPng: (block) =>
-      new Resvg(drawChart(block), {
-        fitTo: { mode: "width", value: PANEL_WIDTH * 2 },
-        background: PALETTE.paper,
-        font: { fontFiles: FONTS, loadSystemFonts: false, defaultFontFamily: "DejaVu Sans" },
-      })
-        .render()
-        .asPng(),
+    drawPng: (block) => toPng(drawChart(block), USUAL),
+    drawPngWithin(block, most_B) {
+      const svg = drawChart(block);
+      for (const rendering of SMALLER) {
+        const png = toPng(svg, rendering);
+        if (png.byteLength <= most_B) return png;
+      }
+      return undefined;
+    },
   };
+}
+
+function toPng(svg: string, { width, colours }: Rendering): Uint8Array {
+  const image = new Resvg(svg, {
+    fitTo: { mode: "width", value: width },
+    background: PALETTE.paper,
+    font: { fontFiles: FONTS, loadSystemFonts: false, defaultFontFamily: "DejaVu Sans" },
+  }).render();
+  return encodePalettePng({ width: image.width, height: image.height, rgba: image.pixels }, colours);
 }
 
 /** One SVG: the title, then the panels one under the other over a shared x axis. */
@@ -49,20 +73,36 @@ export function drawChart(block: ChartBlock): string {
   ].join("");
 }
 
-/** Over each panel its unit and, for lines and bars, a sample of every series with its name. */
+/** Over each panel its unit and, for lines and bars, a sample of every series and limit with its name. */
 function headPanel(panel: Panel, block: ChartBlock, top: number): string {
   const y = top + HEADING_BASELINE;
   const unit = text(16, y, panel.look === "strips" ? "" : panel.unit, PALETTE.quiet);
   if (panel.look === "strips") return unit;
   if (panel.look === "layers") return unit + text(150, y, layerHeading(panel, block), PALETTE.ink);
   let x = 150;
-  const keys = panel.series.map(({ id }, index) => {
+  const key = (id: string, sample: (x: number) => string) => {
     const name = block.labels[id] ?? id;
-    const key = `<rect x="${x}" y="${y - 10}" width="18" height="10" fill="${colourOf(panel, index)}"/>${text(x + 24, y, name, PALETTE.ink)}`;
-    x += 48 + name.length * 8;
-    return key;
-  });
-  return unit + keys.join("");
+    const drawn = sample(x) + text(x + SAMPLE_WIDTH + 6, y, name, PALETTE.ink);
+    x += SAMPLE_WIDTH + 30 + name.length * 8;
+    return drawn;
+  };
+  const keys = panel.series.map(({ id }, index) => key(id, (at) => sampleOf(panel, index, at, y)));
+  const limits = panel.marks.map(({ id }) => key(id, (at) => lineSample(at, y, PALETTE.quiet, 1.4, LIMIT_DASH)));
+  return unit + keys.join("") + limits.join("");
+}
+
+const SAMPLE_WIDTH = 22;
+
+/** A series as it is drawn: a block of its bars, or a piece of its line with its dashes. */
+function sampleOf(panel: Panel, index: number, x: number, y: number): string {
+  const colour = colourOf(panel, index);
+  if (panel.look === "lines") return lineSample(x, y, colour, 2.2, dashOf(index));
+  return `<rect x="${x}" y="${y - 10}" width="${SAMPLE_WIDTH}" height="10" fill="${colour}"/>`;
+}
+
+function lineSample(x: number, y: number, colour: string, width: number, dash: string): string {
+  const dashes = dash === "" ? "" : ` stroke-dasharray="${dash}"`;
+  return `<path d="M${x} ${y - 4.5}h${SAMPLE_WIDTH}" stroke="${colour}" stroke-width="${width}"${dashes}/>`;
 }
 
 /** "Tank layers, top to bottom: 58 to 139": what the colours of the layers span. */

@@ -18,6 +18,8 @@ const HEIGHTS = {
 
 /** Cells overlap by this much, so that no hairline shows between them. */
 const SEAM = 0.6;
+/** Share of a span that stays free on either side of its bars. */
+const BAR_EDGE = 0.08;
 /** Bars begin with the second colour: in a picture of a day they are water. */
 const FIRST_BAR_COLOUR = 1;
 
@@ -94,7 +96,7 @@ function stretch([low = 0, high = 1]: number[]): number[] {
 function marksOf(panel: Panel, frame: PanelFrame): Plot.Markish[] {
   switch (panel.look) {
     case "lines":
-      return [...lineMarks(panel), ...limitMarks(panel, frame)];
+      return [...limitMarks(panel), ...lineMarks(panel)];
     case "bars":
       return barMarks(panel, frame);
     case "layers":
@@ -105,6 +107,13 @@ function marksOf(panel: Panel, frame: PanelFrame): Plot.Markish[] {
 }
 
 const DASHES = ["", "7 4", "2 3", "10 3 2 3"] as const;
+/** Of a horizontal line that matters; its name stands over the panel, where no line crosses it. */
+export const LIMIT_DASH = "3 4";
+
+/** The dashes of a line, so that lines differ without colour. */
+export function dashOf(index: number): string {
+  return DASHES[index % DASHES.length] ?? "";
+}
 
 function lineMarks(panel: Panel): Plot.Markish[] {
   return panel.series.map((series, index) =>
@@ -113,25 +122,15 @@ function lineMarks(panel: Panel): Plot.Markish[] {
       y: "y",
       stroke: colourOf(panel, index),
       strokeWidth: 2.2,
-      ...(DASHES[index % DASHES.length] ? { strokeDasharray: DASHES[index % DASHES.length] } : {}),
+      ...(dashOf(index) !== "" && { strokeDasharray: dashOf(index) }),
     }),
   );
 }
 
-function limitMarks(panel: Panel, frame: PanelFrame): Plot.Markish[] {
-  return panel.marks.flatMap(({ id, value }) => [
-    Plot.ruleY([value], { stroke: PALETTE.quiet, strokeDasharray: "3 4", strokeWidth: 1.4 }),
-    Plot.text([{ y: value }], {
-      y: "y",
-      x: frame.xDomain[1],
-      text: () => frame.labels[id] ?? id,
-      textAnchor: "end",
-      dy: -8,
-      fill: PALETTE.quiet,
-      stroke: PALETTE.paper,
-      strokeWidth: 4,
-    }),
-  ]);
+function limitMarks(panel: Panel): Plot.Markish[] {
+  return panel.marks.map(({ value }) =>
+    Plot.ruleY([value], { stroke: PALETTE.quiet, strokeDasharray: LIMIT_DASH, strokeWidth: 1.4 }),
+  );
 }
 
 function barMarks(panel: Panel, frame: PanelFrame): Plot.Markish[] {
@@ -141,8 +140,8 @@ function barMarks(panel: Panel, frame: PanelFrame): Plot.Markish[] {
   const slots = panel.series.length;
   return [
     Plot.rect(bars, {
-      x1: (bar) => bar.x1 + ((bar.x2 - bar.x1) * (0.08 + 0.84 * bar.series)) / slots,
-      x2: (bar) => bar.x1 + ((bar.x2 - bar.x1) * (0.08 + 0.84 * (bar.series + 1))) / slots,
+      x1: (bar) => bar.x1 + (bar.x2 - bar.x1) * (BAR_EDGE + ((1 - 2 * BAR_EDGE) * bar.series) / slots),
+      x2: (bar) => bar.x1 + (bar.x2 - bar.x1) * (BAR_EDGE + ((1 - 2 * BAR_EDGE) * (bar.series + 1)) / slots),
       y1: 0,
       y2: "y",
       fill: (bar) => colourOf(panel, bar.series),

@@ -13,7 +13,7 @@ export interface Place {
   readonly responseUrl?: string;
   /** Allows to open one modal, for 3 s. */
   readonly trigger?: string;
-  /** True when the pressed button stands in a question that only this person sees. */
+  /** True when the pressed button stands in a question, or under work that goes on, that only this person sees. */
   readonly isOwnQuestion?: boolean;
 }
 

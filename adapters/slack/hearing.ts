@@ -10,6 +10,7 @@ import type { Heard, Place } from "./heard.ts";
 import { LIMITS } from "./limits.ts";
 import { renderModal } from "./render-modal.ts";
 import { type Route, routeByChannel, routeByResponse } from "./route.ts";
+import { type DrawPng, sendPictures } from "./send-pictures.ts";
 import type { Pace } from "./settings.ts";
 import type { SlackCalls } from "./slack-calls.ts";
 import { fitRaw } from "./slack-text.ts";
@@ -24,6 +25,8 @@ export interface HearingSettings {
   readonly pace: Pace;
   readonly log: DoorLog;
   readonly work: WorkInFlight;
+  /** Draws charts; without it a chart is its words and numbers. */
+  readonly drawPng?: DrawPng;
 }
 
 /** Takes what was heard to the desk and its card back to Slack. Nothing here throws: what fails is logged. */
@@ -54,7 +57,7 @@ export class Hearing {
     const inTime = await withinTime(settled, this.#settings.pace.formWait_ms);
     const problems = inTime && "error" in inTime ? this.#faultProblem(inTime.error, inbound) : inTime?.problems;
     if (problems !== undefined) steps.cancel();
-    else if (isFirst) this.#deliver(result, inbound, steps, (reply) => steps.finish(reply.card));
+    else if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#finish(reply.card, steps, place, calls));
     return problems;
   }
 
@@ -86,7 +89,16 @@ export class Hearing {
   async #give(reply: Reply, steps: AnswerSteps, place: Place, calls: SlackCalls): Promise<void> {
     const form = findForm(reply.card);
     const isOpen = form !== undefined && (await this.#openForm(reply.card, form, place, calls));
-    if (!isOpen) await steps.finish(reply.card);
+    if (!isOpen) await this.#finish(reply.card, steps, place, calls);
+  }
+
+  async #finish(card: Card, steps: AnswerSteps, place: Place, calls: SlackCalls): Promise<void> {
+    await steps.finish(card);
+    const { drawPng, log, work } = this.#settings;
+    // A whispered message cannot carry a file, and a file in the channel would show all what was for one: there the
+    // table stands for the picture.
+    if (drawPng === undefined || work.signal.aborted || isWhispered(card, place)) return;
+    await sendPictures(card, place, calls, drawPng, log);
   }
 
   async #openForm(card: Card, form: FormBlock, place: Place, calls: SlackCalls): Promise<boolean> {

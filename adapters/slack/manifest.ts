@@ -11,6 +11,7 @@ type BotEvent = NonNullable<
 export const SLACK_SCOPES: readonly { readonly scope: BotScope; readonly why: string }[] = [
   { scope: "commands", why: "To offer the /oldhand command." },
   { scope: "chat:write", why: "To answer where somebody mentioned it or wrote to it, and to update its own messages." },
+  { scope: "files:write", why: "To put the picture of a chart under its answer; it cannot read anybody's files." },
   { scope: "app_mentions:read", why: "To hear a message that mentions it; no other message in a channel is read." },
   { scope: "im:history", why: "To hear what somebody writes to it in a direct message." },
 ];

@@ -5,6 +5,7 @@ import { createChannelQueue } from "./channel-queue.ts";
 import { type DoorLog, nameDoor, toBoltLogger } from "./door-log.ts";
 import { Hearing } from "./hearing.ts";
 import { openApp, type TeamTokens } from "./open-app.ts";
+import type { DrawPng } from "./send-pictures.ts";
 import { checkSettings, type SlackSettings, USUAL_PACE } from "./settings.ts";
 import { createSlackServer, EVENTS_PATH, HEALTH_PATH } from "./slack-server.ts";
 import { waitUntilStopped } from "./wait.ts";
@@ -23,13 +24,16 @@ export interface SlackDoorSettings {
   readonly desk: Desk;
   readonly settings: SlackSettings;
   readonly log: DoorLog;
+  /** Draws charts; without it a chart is its words and numbers. */
+  readonly drawPng?: DrawPng;
 }
 
 /** A press of a button carries its whole message along, some 100,000 bytes at most: own limit [bytes]. */
 const MOST_BODY_bytes = 1_000_000;
 
 /** Opens the Slack door: signed requests in, cards out. Slack itself is not called before somebody speaks. */
-export async function openSlackDoor({ desk, settings, log: houseLog }: SlackDoorSettings): Promise<SlackDoor> {
+export async function openSlackDoor(parts: SlackDoorSettings): Promise<SlackDoor> {
+  const { desk, settings, log: houseLog, drawPng } = parts;
   checkSettings(settings);
   const log = nameDoor(houseLog);
   const pace = { ...USUAL_PACE, ...settings.pace };
@@ -54,7 +58,7 @@ export async function openSlackDoor({ desk, settings, log: houseLog }: SlackDoor
   openApp({
     receiver,
     tokens: oneTeam(settings.botToken),
-    hearing: new Hearing({ desk, pace, log, work }),
+    hearing: new Hearing({ desk, pace, log, work, ...(drawPng && { drawPng }) }),
     queue: createChannelQueue({ wait: waitUntilStopped(work.signal), jitter: Math.random }),
     pace,
     log,

@@ -89,7 +89,7 @@ function renderFormOffer(form: FormBlock, { firstButton, title }: CardContext): 
   return { groups: [[...richParagraphs(form.title, bold), ...problems, ...open.groups.flat()]], refused: open.refused };
 }
 
-/** Until pictures are sent, a chart is its title, what it shows in words, and its numbers. */
+/** A chart is its title, what it shows in words, and its numbers; its picture follows where it can. */
 function renderChart({ title, alt, table }: ChartBlock): readonly BlockGroup[] {
   return [[...richParagraphs(title, bold), ...richParagraphs(alt, plain)], ...renderTable(table)];
 }

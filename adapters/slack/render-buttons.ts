@@ -6,11 +6,11 @@ import { chunk, jsonSize } from "./chunk.ts";
 import { LIMITS } from "./limits.ts";
 import { plainObject } from "./rich-text.ts";
 
-/** What a button belongs to: `answer` to a question that is open, `say` to any other card. */
+/** What a button belongs to: `answer` to a card that is done with once it is pressed, a question or how far work is; `say` to any other. */
 export type ButtonKind = "answer" | "say";
 /** Every button that Oldhand offers; one pattern for the listener. */
 export const BUTTON_ACTION = /^(?:answer|say)_\d+$/;
-/** The button stands in a question. */
+/** The button stands in a card that is done with once it is pressed. */
 export const ANSWER_ACTION = /^answer_/;
 
 /** Rows of buttons; a button whose text does not fit into its value is refused, never cut. */

@@ -45,7 +45,8 @@ function renderTitle({ verdict, title }: Card): HeaderBlock {
 /** All blocks of a card; buttons are numbered through, so that no two of one message share an id. */
 export function renderAll(blocks: readonly Block[], title: string): Rendered {
   let firstButton = 0;
-  const buttonKind = blocks.some((block) => block.kind === "question") ? "answer" : "say";
+  const isDoneWith = blocks.some(({ kind }) => kind === "question" || kind === "progress");
+  const buttonKind = isDoneWith ? "answer" : "say";
   const parts = blocks.map((block) => {
     const part = renderBlock(block, { firstButton, buttonKind, title });
     firstButton += buttonsOf(block);

@@ -5,6 +5,7 @@ import type { ChannelQueue } from "./channel-queue.ts";
 import { SlackBusyError, SlackRefusalError, SlackUnreachableError } from "./errors.ts";
 import { isRecord } from "./read-record.ts";
 import type { SlackMessage } from "./render-card.ts";
+import { askForPlace, putFile, type SlackPicture, shareFile } from "./upload-file.ts";
 
 /** Where a message goes: a channel, and in it a thread. */
 interface Target {
@@ -27,6 +28,8 @@ export interface SlackCalls {
   respond(url: string, channel: string, message: SlackMessage, kind: ResponseKind): Promise<void>;
   removeOriginal(url: string, channel: string): Promise<void>;
   openView(trigger: string, view: ModalView): Promise<void>;
+  /** Shares a picture, as a message of its own. */
+  upload(target: Target, picture: SlackPicture): Promise<void>;
 }
 
 /** Links in an answer are never opened up into previews. */
@@ -77,6 +80,12 @@ export function createSlackCalls(client: WebClient, queue: ChannelQueue, fetchFn
       coded(async () => {
         await client.views.open({ trigger_id: trigger, view });
       }),
+    // The bytes go another way than the calls of the channel and keep none of them waiting.
+    async upload(target, picture) {
+      const place = await call(target.channel, () => askForPlace(client, picture));
+      await coded(() => putFile(fetchFn, place.url, picture));
+      await call(target.channel, () => shareFile(client, place.file, picture.title, target));
+    },
   };
 }
 

@@ -1,3 +1,4 @@
+import { setMaxListeners } from "node:events";
 import { withinTime } from "./wait.ts";
 
 /** Work that goes on after its request was acknowledged. */
@@ -17,6 +18,8 @@ export interface WorkInFlight {
 export function watchWork(): WorkInFlight {
   const going = new Set<Promise<void>>();
   const stop = new AbortController();
+  // All work that goes on listens to it.
+  setMaxListeners(0, stop.signal);
   const settled = async (): Promise<"done"> => {
     while (going.size > 0) await Promise.allSettled(going);
     return "done";

@@ -15,6 +15,7 @@ export type AdaptiveElement =
   | AdaptiveContainer
   | AdaptiveFacts
   | AdaptiveTable
+  | AdaptiveImage
   | AdaptiveActions
   | AdaptiveInput;
 
@@ -65,6 +66,14 @@ export interface AdaptiveTable {
     readonly type: "TableRow";
     readonly cells: readonly { readonly type: "TableCell"; readonly items: readonly AdaptiveElement[] }[];
   }[];
+}
+interface AdaptiveImage {
+  readonly type: "Image";
+  readonly url: string;
+  readonly altText: string;
+  readonly size: "stretch";
+  /** A tap shows it as large as the screen. */
+  readonly msteams: { readonly allowExpand: true };
 }
 export interface AdaptiveActions {
   readonly type: "ActionSet";

@@ -28,6 +28,8 @@ export const MOST_CATALOGUE_WORD_CHARACTERS = 80;
 export const MOST_SAY_CHARACTERS = 2000;
 /** Longest fallback text, spoken text and notification line. Our own choice. */
 export const MOST_SUMMARY_CHARACTERS = 300;
+/** Longest text of a picture for screen readers. Our own choice. */
+export const MOST_PICTURE_TEXT_CHARACTERS = 1000;
 /** Longest title that stays one heading; the rest follows as text. Our own choice. */
 export const MOST_TITLE_CHARACTERS = 200;
 /** Longest word of a label, and of a value, that fit side by side on a phone. Our own choice. */

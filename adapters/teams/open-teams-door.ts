@@ -5,6 +5,7 @@ import type { ServiceClientCredentialsFactory } from "botframework-connector";
 import express, { type ErrorRequestHandler, type Express } from "express";
 import type { Desk } from "../../src/desk.ts";
 import { BotbuilderGateway } from "./botbuilder-gateway.ts";
+import type { DrawPngWithin } from "./picture-message.ts";
 import { DONE, type DoorLog, type Pause } from "./port.ts";
 import { createService } from "./serve-event.ts";
 import { checkSettings, type TeamsSettings } from "./settings.ts";
@@ -20,6 +21,8 @@ export interface TeamsDoorParts {
   readonly desk: Desk;
   readonly settings: TeamsSettings;
   readonly log: DoorLog;
+  /** Draws charts; without it a chart is its words and numbers. */
+  readonly drawPng?: DrawPngWithin;
   /** Stands in for the credentials that need the platform's sign-in service. */
   readonly credentials?: ServiceClientCredentialsFactory;
   /** Stands in for the platform's document that names its signing keys. */
@@ -44,7 +47,7 @@ export async function openTeamsDoor(parts: TeamsDoorParts): Promise<TeamsDoor> {
   const { desk, log, pause = waitFor, random = Math.random } = parts;
   const settings = checkSettings(parts.settings);
   const patience = { pause, random, now_ms: Date.now };
-  const serve = createService({ desk, log, pause });
+  const serve = createService({ desk, log, pause, drawPng: parts.drawPng });
   const { credentials, openIdMetadataUrl } = parts;
   const gateway = new BotbuilderGateway({ settings, serve, log, patience, pause, credentials, openIdMetadataUrl });
   const server: Server = hostGateway(gateway, () => server.listening).listen(settings.port, settings.host);

@@ -35,14 +35,16 @@ export interface RenderOptions {
 /** A card as one message, or as several where one would be larger than Teams takes. */
 export function renderAdaptive(card: Card, options: RenderOptions): readonly [TeamsMessage, ...TeamsMessage[]] {
   const ask = askOf(card, options.asker);
-  const frame = (body: readonly AdaptiveElement[]) => frameCard(card, body, options.language);
+  const summary = plainLine(card.summary) || plainLine(card.title);
+  const frame = (body: readonly AdaptiveElement[]) => frameCard(summary, body, options.language);
   const room = MOST_ACTIVITY_BYTES - ENVELOPE_BYTES - measureJson(JSON.stringify(frame([])));
   const [first, ...more] = packParts(listUnits(card, ask), room);
   return [frame(first), ...more.map(frame)];
 }
 
-function frameCard(card: Card, body: readonly AdaptiveElement[], language: Language): TeamsMessage {
-  const summary = cutText(plainLine(card.summary) || plainLine(card.title), MOST_SUMMARY_CHARACTERS);
+/** A message of these elements; `said` stands for them in notifications and where no card is shown. */
+export function frameCard(said: string, body: readonly AdaptiveElement[], language: Language): TeamsMessage {
+  const summary = cutText(plainLine(said), MOST_SUMMARY_CHARACTERS);
   const adaptive: AdaptiveCard = {
     $schema: "http://adaptivecards.io/schemas/adaptive-card.json",
     type: "AdaptiveCard",
@@ -152,7 +154,7 @@ function renderBlock(block: Block, index: number, ask: Ask | undefined): Adaptiv
   }
 }
 
-/** Until pictures are drawn: the title, a text that says the same, and the figures. */
+/** The title, a text that says the same as the picture, and the figures; the picture follows where it can. */
 function renderChart({ title, alt, table }: ChartBlock): AdaptiveElement[] {
   const caption = plainLine(table.caption) === plainLine(title) ? "" : table.caption;
   return [...headingElements(title), ...paragraphs(alt), ...renderTable({ ...table, caption })];

@@ -8,6 +8,7 @@ import { BoundedMap } from "./bounded-map.ts";
 import { closeCard, closedQuestion } from "./close-card.ts";
 import { describeError } from "./describe-error.ts";
 import { notYoursCard } from "./not-yours-card.ts";
+import { type DrawPngWithin, pictureMessage } from "./picture-message.ts";
 import type { DoorLog, Pause, ServeEvent, TeamsEvent, TeamsLine, TeamsMessage } from "./port.ts";
 import { renderAdaptive } from "./render-adaptive.ts";
 import { statusOf } from "./send-patiently.ts";
@@ -23,6 +24,8 @@ export interface ServiceParts {
   readonly desk: Desk;
   readonly log: DoorLog;
   readonly pause: Pause;
+  /** Draws charts; without it a chart is its words and numbers. */
+  readonly drawPng?: DrawPngWithin | undefined;
 }
 
 /** Makes what serves the events of Teams: asks the desk, shows progress, answers, and closes the card that was answered. */
@@ -69,7 +72,29 @@ async function serveOnce(
   const sent = await sendCard(card, event, line, signal, progressId);
   for (const [id, message] of sent) cards.remember(event, id, message);
   if (isDone) await closeAnswered(event, line, signal, parts, cards);
+  await sendPictures(card, event, line, signal, parts);
   return isDone;
+}
+
+/** Sends the pictures of a card after it; nothing waits for them, and one that cannot be sent is missed by nobody. */
+async function sendPictures(
+  card: Card,
+  { language }: TeamsEvent,
+  line: TeamsLine,
+  signal: AbortSignal,
+  { drawPng, log }: ServiceParts,
+): Promise<void> {
+  if (drawPng === undefined) return;
+  for (const block of card.blocks) {
+    if (block.kind !== "chart" || signal.aborted) continue;
+    try {
+      const message = await pictureMessage(block, language, drawPng);
+      if (message === undefined) log.info({ chart: block.chart.id }, "a picture is too large for a message");
+      else await line.send(message, signal);
+    } catch (error) {
+      log.warn({ chart: block.chart.id, ...describeError(error) }, "a picture could not be sent; its table was");
+    }
+  }
 }
 
 /** The desk answers even when it fails; should it not, the door says so itself. */

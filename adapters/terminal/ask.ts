@@ -58,7 +58,7 @@ async function askForJson(parts: AskParts, options: AskOptions): Promise<number>
     print({ topic: text, kind: "info", title: card.kind === "show" ? card.card.title : "", text: sayCard(card) });
     return ANSWERED;
   }
-  const { topic, facts, problems } = parseRequest(text, library, options);
+  const { topic, facts, problems } = parseRequest(text, library, { ...options, names: listNames(parts.books) });
   if (topic === undefined || problems.length > 0) {
     print(problemsToJson(topic, problems, library, options));
     return NOT_ANSWERED;

@@ -1,49 +1,90 @@
 import { createInterface } from "node:readline";
+import { readCancel } from "../../src/conversation/commands.ts";
 import type { Desk, Inbound } from "../../src/desk.ts";
 import type { Button, Card } from "../../src/messages/card.ts";
 import type { Caller } from "../../src/ports/store.ts";
+import { queueLines } from "./queue-lines.ts";
 import { letterButtons, renderText } from "./render-text.ts";
+import { showProgress } from "./show-progress.ts";
 
 export interface TerminalSettings {
   readonly input: NodeJS.ReadableStream;
   readonly output: NodeJS.WritableStream;
   /** Width of the screen [characters]. */
   readonly columns: number;
-  /** True: somebody sits there, so a prompt is shown. */
+  /** True: somebody sits there, so a prompt is shown and work is called off by a line typed meanwhile. */
   readonly isInteractive: boolean;
   readonly caller: Caller;
   readonly conversation: string;
   readonly newId: () => string;
+  /** Hears each Ctrl-C until the returned function is called; without it Ctrl-C ends the program as ever. */
+  readonly onInterrupt?: (hear: () => void) => () => void;
 }
 
-/** A conversation in the terminal: one line in, one card out, until the input ends. */
+/** Work that goes on: how it is stopped, and the card that offers to cancel it once that is on the screen. */
+interface Work {
+  readonly stop: AbortController;
+  offer?: Card;
+}
+
+const LEAVE = /^\s*(exit|quit|salir)\s*$/i;
+
+/**
+ * A conversation in the terminal: one line in, one card out, until the input ends. Ctrl-C calls off the work that goes
+ * on; where none does, it ends the conversation.
+ */
 export async function openTerminal(desk: Desk, settings: TerminalSettings): Promise<void> {
-  const { input, output, columns } = settings;
-  const lines = createInterface({ input, terminal: false });
+  const { input, output, columns, isInteractive } = settings;
   const show = (card: Card) => output.write(`${renderText(card, columns)}\n\n`);
-  const prompt = () => settings.isInteractive && output.write("> ");
+  const prompt = () => isInteractive && output.write("> ");
+  let work: Work | undefined;
+  let asides: Promise<unknown> = Promise.resolve();
+  const answerAside = (line: string) => {
+    if (!isInteractive || work === undefined || !callsOff(line, work.offer)) return false;
+    const said = desk.receive(readLine(line, work.offer, settings), () => {}, new AbortController().signal);
+    asides = Promise.all([asides, said.then(({ card }) => show(card))]);
+    return true;
+  };
+  const lines = queueLines(createInterface({ input, terminal: false }), answerAside);
+  const release = settings.onInterrupt?.(() => {
+    if (work === undefined || work.stop.signal.aborted) lines.close();
+    else work.stop.abort();
+  });
+
   let onScreen: Card | undefined;
   prompt();
-  for await (const line of lines) {
-    if (/^\s*(exit|quit|salir)\s*$/i.test(line)) break;
+  for (let line = await lines.next(); line !== undefined && !LEAVE.test(line); line = await lines.next()) {
     if (line.trim() !== "") {
-      const { card } = await desk.receive(readLine(line, onScreen, settings), show, new AbortController().signal);
+      const now: Work = { stop: new AbortController() };
+      work = now;
+      const progress = showProgress(output, columns, release !== undefined, (card) => {
+        now.offer = card;
+      });
+      const { card } = await desk.receive(readLine(line, onScreen, settings), progress, now.stop.signal);
+      work = undefined;
+      await asides;
       show(card);
       onScreen = card;
     }
     prompt();
   }
   lines.close();
+  release?.();
+}
+
+function callsOff(line: string, offer: Card | undefined): boolean {
+  return readCancel(line) !== undefined || findButton(offer, line) !== undefined;
 }
 
 /** A line is a message, unless it is the letter of a button on the screen: then it is that button. */
 function readLine(line: string, onScreen: Card | undefined, settings: TerminalSettings): Inbound {
   const { caller, conversation, newId } = settings;
-  const pressed = onScreen && findButton(onScreen, line.trim().toLowerCase());
+  const pressed = findButton(onScreen, line);
   const said = pressed ? { text: pressed.say, ...(pressed.aim && { aim: pressed.aim }) } : { text: line };
   return { caller, conversation, delivery: newId(), ...said };
 }
 
-function findButton(card: Card, typed: string): Button | undefined {
-  return [...letterButtons(card)].find(([, letter]) => letter === typed)?.[0];
+function findButton(card: Card | undefined, line: string): Button | undefined {
+  const typed = line.trim().toLowerCase();
+  return card && [...letterButtons(card)].find(([, letter]) => letter === typed)?.[0];
 }

@@ -5,22 +5,28 @@ import { converse } from "../conversation/converse.ts";
 import { finish } from "../conversation/finish.ts";
 import { EMPTY_STATE } from "../conversation/state.ts";
 import type { Run, Show, Turn } from "../conversation/turn.ts";
+import type { ReportProgress } from "../declaration/topic.ts";
 import type { DeskParts, Inbound, Reply, ShowProgress } from "../desk.ts";
 import { buildCancelledCard, buildFaultCard } from "../messages/build-link-card.ts";
-import { buildProgressCard } from "../messages/build-progress-card.ts";
+import { buildCalledOffCard, buildProgressCard } from "../messages/build-progress-card.ts";
 import type { Card } from "../messages/card.ts";
-import { COMMON, type Reader, speakOf, voiceFor } from "../messages/voice.ts";
+import { COMMON, type Reader, speakOf, type TopicVoice, voiceFor } from "../messages/voice.ts";
 import type { Fault } from "../ports/fault-log.ts";
 import type { Exchange, Person, WorkspaceStore } from "../ports/store.ts";
 import { normaliseText } from "../units/normalise-text.ts";
+import { ownerOf } from "./call-off.ts";
 import type { Turns } from "./in-turn.ts";
+import type { KeptCards } from "./kept-cards.ts";
 import { linkDoors, recordLink } from "./link-doors.ts";
+import type { RunInFlight, RunsInFlight } from "./runs-in-flight.ts";
 import type { TryLimit } from "./try-limit.ts";
 
 /** The desk's parts with what it remembers between messages. */
 export interface DeskRoom extends DeskParts {
   readonly turns: Turns;
   readonly tries: TryLimit;
+  readonly runs: RunsInFlight;
+  readonly kept: KeptCards;
 }
 
 /** One message while it is served. */
@@ -57,7 +63,9 @@ export async function serve(room: DeskRoom, inbound: Inbound, show: ShowProgress
 async function answerOnce(service: Service): Promise<Reply> {
   const { room, inbound, workspace, delivery } = service;
   const given = await workspace.findDelivery(delivery);
-  if (given !== undefined) return { card: given, isRepeat: true };
+  // What was called off is not begun again when its door sends it again.
+  const known = given ?? room.kept.find(keptKey(service));
+  if (known !== undefined) return { card: known, isRepeat: true };
   // Read again: the message before this one may have changed the language or joined two doors.
   const person = await workspace.findPerson(inbound.caller);
   if (service.signal.aborted) return cancelled(person);
@@ -66,20 +74,38 @@ async function answerOnce(service: Service): Promise<Reply> {
     if (command?.kind === "link") return await answerLink(service, person, command.what);
     const decided = await decide(service, person);
     if (service.signal.aborted) return cancelled(person);
-    return await save(service, person, decided);
+    return decided === undefined ? calledOff(service, person) : await save(service, person, decided);
   } catch (error) {
     if (service.signal.aborted) return cancelled(person);
     return fail(room, inbound, person, { doing: "answer", workspace: workspace.workspace, error });
   }
 }
 
-async function decide(service: Service, person: Person): Promise<Show> {
-  const { room, signal } = service;
-  const decision = converse(await makeTurn(service, person));
-  if (decision.kind === "show") return decision;
-  const report = reportProgress(service, decision);
-  const answered = await room.runner.run(decision.topic, decision.facts, report, signal);
-  return finish(decision, answered, room.library, listNames(room.books));
+/** @returns what to show, or nothing when the person called it off meanwhile */
+async function decide(service: Service, person: Person): Promise<Show | undefined> {
+  const turn = await makeTurn(service, person);
+  const decision = converse(turn);
+  return decision.kind === "show" ? decision : await runInFlight(service, decision, turn);
+}
+
+async function runInFlight(service: Service, decision: Run, { cautions }: Turn): Promise<Show | undefined> {
+  const { room, inbound, signal } = service;
+  const voice = speakOf(voiceFor(room.library, decision.reader), decision.topic);
+  const run = room.runs.start({
+    owner: ownerOf(inbound.caller),
+    conversation: inbound.conversation,
+    id: shortId(room),
+    signal,
+    calledOff: buildCalledOffCard(voice),
+  });
+  try {
+    const report = reportProgress(service, voice, run);
+    const answered = await room.runner.run(decision.topic, decision.facts, report, run.signal);
+    return run.end() ? undefined : finish(decision, answered, room.library, listNames(room.books), cautions);
+  } catch (error) {
+    if (run.end()) return undefined;
+    throw error;
+  }
 }
 
 async function makeTurn({ room, inbound, workspace, conversation }: Service, person: Person): Promise<Turn> {
@@ -94,17 +120,28 @@ async function makeTurn({ room, inbound, workspace, conversation }: Service, per
     company: room.books.company,
     names: listNames(room.books),
     library: room.library,
+    cautions: {
+      marks: await workspace.cautionMarks(conversation),
+      timeZone: room.books.company.timeZone,
+      speaker: person.name,
+      now_ms: room.clock.now_ms(),
+    },
     ...(elsewhere !== undefined && { elsewhere }),
     ...(inbound.aim !== undefined && { aim: inbound.aim }),
     ...(inbound.form !== undefined && { form: inbound.form }),
   };
 }
 
-function reportProgress({ room, inbound, show, workspace }: Service, run: Run): (done: number, total: number) => void {
-  const voice = speakOf(voiceFor(room.library, run.reader), run.topic);
-  return (done, total) => {
+function reportProgress(
+  { room, inbound, show, workspace }: Service,
+  voice: TopicVoice,
+  run: RunInFlight,
+): ReportProgress {
+  return (done, total, soFar) => {
+    // A thread that is being stopped may still have reports under way.
+    if (run.signal.aborted) return;
     try {
-      show(buildProgressCard(voice, done, total));
+      show(buildProgressCard(voice, done, total, run.id, soFar));
     } catch (error) {
       // A door that cannot show progress must not cost the person the answer.
       const { door } = inbound.caller;
@@ -115,7 +152,7 @@ function reportProgress({ room, inbound, show, workspace }: Service, run: Run): 
 
 async function save(service: Service, person: Person, decided: Show): Promise<Reply> {
   const { room, inbound, workspace } = service;
-  const { card, state, carriedFrom } = decided;
+  const { card, state, carriedFrom, marks } = decided;
   const exchange: Exchange = {
     ...recordOf(service),
     person: { ...person, ...decided.reader },
@@ -123,6 +160,7 @@ async function save(service: Service, person: Person, decided: Show): Promise<Re
     card,
     text: inbound.text.slice(0, LONGEST_LOGGED),
     ...(carriedFrom !== undefined && { carriedFrom }),
+    ...(marks !== undefined && { marks }),
   };
   try {
     await workspace.commit(exchange);
@@ -151,6 +189,16 @@ async function answerLink(service: Service, person: Person, what: string): Promi
 
 function recordOf({ room, conversation, delivery }: Service): Pick<Exchange, "conversation" | "delivery" | "at_ms"> {
   return { conversation, delivery, at_ms: room.clock.now_ms() };
+}
+
+function calledOff(service: Service, person: Person): Reply {
+  const reply = cancelled(person);
+  service.room.kept.keep(keptKey(service), reply.card);
+  return reply;
+}
+
+function keptKey({ workspace, delivery }: Service): string {
+  return JSON.stringify([workspace.workspace, delivery]);
 }
 
 function cancelled(reader: Reader): Reply {

@@ -6,4 +6,10 @@ export interface PicturePort {
   drawSvg(block: ChartBlock): string;
   /** A picture for a platform that takes files. */
   drawPng(block: ChartBlock): Uint8Array;
+  /**
+   * The best picture that is no larger.
+   * @param most_B size of the file [bytes]
+   * @returns nothing when even the smallest is larger
+   */
+  drawPngWithin(block: ChartBlock, most_B: number): Uint8Array | undefined;
 }

@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 
-/** One call that the door made: of the Web API (`chat.postMessage`) or of a response address (`/respond/1`). */
+/** One call that the door made: of the Web API (`chat.postMessage`), of a response address (`/respond/1`), or of an upload. */
 interface Call {
   readonly method: string;
   readonly token: string | undefined;
@@ -39,7 +39,7 @@ export async function openFakeSlack(): Promise<FakeSlack> {
     const nth = of(call.method).length;
     calls.push(call);
     const scripted = scripts.get(call.method)?.(call, nth);
-    if (!scripted?.hangs) reply(response, scripted ?? usualAnswer(call, calls.length));
+    if (!scripted?.hangs) reply(response, scripted ?? usualAnswer(call, calls.length, request.headers.host));
     for (const wake of waiters) wake();
     waiters = [];
   });
@@ -68,11 +68,15 @@ export async function openFakeSlack(): Promise<FakeSlack> {
 }
 
 async function readCall(request: IncomingMessage): Promise<Call> {
-  let text = "";
-  for await (const chunk of request.setEncoding("utf8")) text += chunk;
+  const chunks: Buffer[] = [];
+  for await (const chunk of request) chunks.push(chunk);
+  const method = (request.url ?? "").replace(/^\/api\//, "");
+  if (method.startsWith("/upload/"))
+    return { method, token: request.headers.authorization, body: { bytes: Buffer.concat(chunks).toString("hex") } };
+  const text = Buffer.concat(chunks).toString("utf8");
   const isJson = request.headers["content-type"]?.startsWith("application/json");
   const body = isJson ? (JSON.parse(text) as Record<string, unknown>) : readForm(text);
-  return { method: (request.url ?? "").replace(/^\/api\//, ""), token: request.headers.authorization, body };
+  return { method, token: request.headers.authorization, body };
 }
 
 /** The Web API client sends forms in which blocks and views are JSON. */
@@ -85,8 +89,10 @@ function readValue(value: string): unknown {
   return /^[[{]/.test(value) || value === "true" || value === "false" ? JSON.parse(value) : value;
 }
 
-function usualAnswer({ method, body }: Call, number: number): Answer {
-  if (method.startsWith("/respond/")) return { body: "ok" };
+function usualAnswer({ method, body }: Call, number: number, host = ""): Answer {
+  if (method.startsWith("/respond/") || method.startsWith("/upload/")) return { body: "ok" };
+  if (method === "files.getUploadURLExternal")
+    return { body: { ok: true, upload_url: `http://${host}/upload/${number}`, file_id: `F${number}` } };
   return { body: { ok: true, ts: `1767229000.${String(number).padStart(6, "0")}`, channel: body["channel"] } };
 }
 

@@ -55,7 +55,13 @@ test("every event is allowed by a scope that is asked for", () => {
 
 test("every scope has a reason, and no channel's history is asked for", () => {
   for (const { why } of [...SLACK_SCOPES, ...SLACK_EVENTS]) expect(why.length).toBeGreaterThan(20);
-  expect(find("oauth_config.scopes.bot")).toEqual(["commands", "chat:write", "app_mentions:read", "im:history"]);
+  expect(find("oauth_config.scopes.bot")).toEqual([
+    "commands",
+    "chat:write",
+    "files:write",
+    "app_mentions:read",
+    "im:history",
+  ]);
 });
 
 test("people may write to it directly", () => {

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { type Agent, request } from "node:http";
 import type { DoorLog } from "../../adapters/slack/door-log.ts";
 import { openSlackDoor, type SlackDoor } from "../../adapters/slack/open-slack-door.ts";
+import type { DrawPng } from "../../adapters/slack/send-pictures.ts";
 import type { Pace } from "../../adapters/slack/settings.ts";
 import type { Desk, Inbound, Reply, ShowProgress } from "../../src/desk.ts";
 import type { Card } from "../../src/messages/card.ts";
@@ -47,7 +48,11 @@ export interface Harness {
 /** Short waits, so that a test that shows lateness does not take long. */
 const QUICK: Partial<Pace> = { progressAfter_ms: 0, progressEvery_ms: 1, drain_ms: 2_000, call_ms: 5_000 };
 
-export async function openHarness(desk: Desk = fakeDesk(), pace: Partial<Pace> = {}): Promise<Harness> {
+export async function openHarness(
+  desk: Desk = fakeDesk(),
+  pace: Partial<Pace> = {},
+  drawPng?: DrawPng,
+): Promise<Harness> {
   const slack = await openFakeSlack();
   const logged: Harness["logged"] = [];
   const note = (level: string) => (data: object, message: string) => {
@@ -57,6 +62,7 @@ export async function openHarness(desk: Desk = fakeDesk(), pace: Partial<Pace> =
   const door = await openSlackDoor({
     desk,
     log,
+    ...(drawPng && { drawPng }),
     settings: {
       signingSecret: SECRET,
       botToken: "xoxb-invented",
@@ -167,9 +173,13 @@ export interface Opened extends Harness {
 
 /** Opens a door for one test at a time; call `closeOpened` after each. */
 let last: Harness | undefined;
-export async function opened(answer?: FakeDesk["answer"], pace: Partial<Pace> = {}): Promise<Opened> {
+export async function opened(
+  answer?: FakeDesk["answer"],
+  pace: Partial<Pace> = {},
+  drawPng?: DrawPng,
+): Promise<Opened> {
   const desk = fakeDesk(answer);
-  last = await openHarness(desk, pace);
+  last = await openHarness(desk, pace, drawPng);
   return { ...last, desk };
 }
 export async function closeOpened(): Promise<void> {

@@ -1,4 +1,5 @@
 import { openTeamsDoor } from "../../adapters/teams/open-teams-door.ts";
+import type { DrawPngWithin } from "../../adapters/teams/picture-message.ts";
 import type { DoorLog, Pause } from "../../adapters/teams/port.ts";
 import type { Desk, Inbound, Reply } from "../../src/desk.ts";
 import type { Card } from "../../src/messages/card.ts";
@@ -62,6 +63,7 @@ export interface TestDoorOptions {
   readonly random?: () => number;
   readonly endorsements?: readonly string[];
   readonly platform?: FakePlatform;
+  readonly drawPng?: DrawPngWithin;
 }
 
 /** The real door with the real library, between a fake platform and a fake desk. */
@@ -79,6 +81,7 @@ export async function openTestDoor(options: TestDoorOptions = {}): Promise<TestD
     openIdMetadataUrl: platform.openIdMetadataUrl,
     pause: options.pause ?? pauseForever,
     ...(options.random && { random: options.random }),
+    ...(options.drawPng && { drawPng: options.drawPng }),
   });
   const post: TestDoor["post"] = async (activity, headers) => {
     const response = await fetch(door.url, {

@@ -1,3 +1,4 @@
+import { callsOff } from "./cancel.js";
 import { openComposer } from "./composer.js";
 import { find } from "./find.js";
 import { describeForm, readForm } from "./forms.js";
@@ -59,13 +60,21 @@ function ask(what) {
   store.put(entry);
   show(entry);
   goTo(entry);
-  void sender.wake();
+  void (isCallOff(entry) ? sender.sendAhead(entry) : sender.wake());
+}
+
+/** @param {Pick<Entry, "text" | "form">} what */
+function isCallOff({ text, form }) {
+  return form === undefined && callsOff(text);
 }
 
 /** @param {Entry} entry @param {Pick<Entry, "text" | "aim" | "form">} what */
 function isSame(entry, { text, aim, form }) {
   const key = JSON.stringify([text, aim, form]);
-  return (aim !== undefined || form !== undefined) && key === JSON.stringify([entry.text, entry.aim, entry.form]);
+  return (
+    (aim !== undefined || form !== undefined || callsOff(text)) &&
+    key === JSON.stringify([entry.text, entry.aim, entry.form])
+  );
 }
 
 /** @param {Element} inside @returns {Entry | undefined} */

@@ -52,8 +52,30 @@ export function showUnderWay(entry, state) {
 
 /** @param {Entry} entry @param {CardLine} line */
 export function showProgress(entry, line) {
-  const element = elementOf(entry);
-  showAnswer(element, line.html);
+  const answer = partOf(elementOf(entry), "answer", HTMLElement);
+  const made = document.createElement("template");
+  made.innerHTML = line.html;
+  const isRenewed = updateAround(answer.querySelector(".buttons"), made.content.querySelector(".buttons"));
+  if (isRenewed) shownHtml.set(answer, line.html);
+  else showAnswer(elementOf(entry), line.html);
+}
+
+/**
+ * Renews what stands around buttons that stay as they are, so that a finger or the focus on them is not lost.
+ * @param {Element | null} shown
+ * @param {Element | null} made
+ */
+function updateAround(shown, made) {
+  const [around, renewed] = [shown?.parentElement, made?.parentElement];
+  if (!shown || !made || !around || !renewed || shown.outerHTML !== made.outerHTML) return false;
+  for (const old of [...around.children]) if (old !== shown) old.remove();
+  let isBehind = false;
+  for (const child of [...renewed.children]) {
+    if (child === made) isBehind = true;
+    else if (isBehind) around.append(child);
+    else shown.before(child);
+  }
+  return true;
 }
 
 /** Scrolls to what was just asked. @param {Entry} entry */

@@ -25,6 +25,8 @@ const SILENCE_ms = 15_000;
  */
 export function createSender(store, events) {
   let isBusy = false;
+  /** Ids of the entries that are on their way ahead of the others. */
+  const ahead = new Set();
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
 
@@ -40,7 +42,7 @@ export function createSender(store, events) {
     isBusy = true;
     clearTimeout(timer);
     try {
-      for (let next = firstWaiting(store); next; next = firstWaiting(store)) {
+      for (let next = firstWaiting(store, ahead); next; next = firstWaiting(store, ahead)) {
         if (await attempt(next, keep, events)) continue;
         const tries = next.tries + 1;
         keep({ ...next, tries });
@@ -51,11 +53,26 @@ export function createSender(store, events) {
       isBusy = false;
     }
   };
-  return { wake };
+
+  /**
+   * Sends one entry beside the one that is being worked on, which it calls off; in order when none is.
+   * @param {Entry} entry
+   */
+  const sendAhead = async (entry) => {
+    if (isBusy) {
+      ahead.add(entry.id);
+      const isAnswered = await attempt(entry, keep, events);
+      ahead.delete(entry.id);
+      if (!isAnswered) keep({ ...entry, tries: entry.tries + 1 });
+    }
+    await wake();
+  };
+  return { wake, sendAhead };
 }
 
-/** @param {import("./log-store.js").LogStore} store */
-const firstWaiting = (store) => store.entries().find((entry) => entry.state === "waiting");
+/** @param {import("./log-store.js").LogStore} store @param {ReadonlySet<string>} ahead */
+const firstWaiting = (store, ahead) =>
+  store.entries().find((entry) => entry.state === "waiting" && !ahead.has(entry.id));
 
 /**
  * @param {Entry} entry
