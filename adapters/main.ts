@@ -26,7 +26,9 @@ async function run(): Promise<number> {
     ask: async (words) => (await import("./run-ask.ts")).runAskCommand(settings, words, ROOT),
     chat: async (words) => (await import("./run-chat.ts")).runChat(settings, words, ROOT),
     manual: async (words) => (await import("./run-manual.ts")).runManual(settings, words, ROOT),
+    cautions: async (words) => (await import("./run-cautions.ts")).runCautions(settings, words, ROOT),
     manifest: async (words) => (await import("./run-manifest.ts")).runManifest(settings, words, ROOT),
+    books: async (words) => (await import("./run-books.ts")).runBooks(words),
   };
   try {
     return await commands[command.name](command.words);

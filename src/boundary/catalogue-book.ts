@@ -7,6 +7,8 @@ import { type BookRead, file, oneOf, read, words } from "./book-schema.ts";
 import { sheetNumber, sheetQuantity } from "./sheet-fields.ts";
 
 const MODES = Object.values(POLICIES).map(({ id }) => id);
+const SOME_MODES = `write some of ${MODES.join(", ")}`;
+const SOME_SUPPLIES = "name at least one supply, such as [240 V]";
 const curve = z
   .array(sheetNumber("write six numbers"), { error: "write six numbers: [c1, c2, c3, c4, c5, c6]" })
   .length(6, "write six numbers: [c1, c2, c3, c4, c5, c6]")
@@ -52,7 +54,7 @@ const controls = file({
   lower_dead_band: sheetQuantity("temperature_difference"),
   standby: sheetQuantity("power"),
   setpoint: span,
-  modes: z.array(z.enum(MODES, { error: `write some of ${MODES.join(", ")}` })).min(1, "name at least one mode"),
+  modes: z.array(z.enum(MODES, { error: SOME_MODES }), { error: SOME_MODES }).min(1, "name at least one mode"),
 });
 
 /** One model as it stands in catalogue.yaml, or in one line of a CSV file with dots between the names. */
@@ -79,7 +81,7 @@ export const modelEntry = file({
     clearance_above: sheetQuantity("dimension"),
   }),
   circuit: file({
-    supplies: z.array(sheetQuantity("voltage")).min(1, "name at least one supply, such as [240 V]"),
+    supplies: z.array(sheetQuantity("voltage"), { error: SOME_SUPPLIES }).min(1, SOME_SUPPLIES),
     breaker: sheetQuantity("current"),
   }),
   smallest_room: sheetQuantity("room_volume").exactOptional(),

@@ -19,23 +19,23 @@ const companyFile = file({
   units,
 });
 
+/** One person as they stand in people.yaml, or in one line of people.csv. */
+export const personEntry = file({
+  id: z
+    .string({ error: say("write a short name to sign in with, such as marisol") })
+    .regex(/^[a-z][a-z0-9-]{0,39}$/, "use small letters, digits and hyphens, starting with a letter"),
+  name: words("Marisol Vantreaux"),
+  role: oneOf(ROLES),
+  language,
+  units,
+  slack: platformUser,
+  teams: platformUser,
+});
+
 const peopleFile = file({
   invented,
   people: z
-    .array(
-      file({
-        id: z
-          .string({ error: say("write a short name to sign in with, such as marisol") })
-          .regex(/^[a-z][a-z0-9-]{0,39}$/, "use small letters, digits and hyphens, starting with a letter"),
-        name: words("Marisol Vantreaux"),
-        role: oneOf(ROLES),
-        language,
-        units,
-        slack: platformUser,
-        teams: platformUser,
-      }),
-      { error: say("write a list of people, each starting with a dash") },
-    )
+    .array(personEntry, { error: say("write a list of people, each starting with a dash") })
     .min(1, "name at least one person")
     .superRefine((people, context) => {
       for (const field of ["id", "slack", "teams"] as const) refuseTwice(people, field, context);

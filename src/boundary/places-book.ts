@@ -1,22 +1,24 @@
 import { z } from "zod";
 import type { Place } from "../books/places.ts";
-import { type BookRead, file, read, words } from "./book-schema.ts";
+import { type BookRead, file, read, say, words } from "./book-schema.ts";
 import { sheetNumber, sheetQuantity } from "./sheet-fields.ts";
 
 const MONTHS = 12;
+/** One place as it stands in places.yaml, or in one line of places.csv. */
+export const placeEntry = file({
+  id: z.string({ error: say("write a short name") }).regex(/^[a-z][a-z0-9-]{0,39}$/, "use small letters and hyphens"),
+  name: words("Ostrowick"),
+  year_mean: sheetQuantity("temperature"),
+  monthly_span: sheetQuantity("temperature_difference"),
+  heater_room: z
+    .array(sheetQuantity("temperature"), { error: say("write twelve temperatures, January first") })
+    .length(MONTHS, "write twelve temperatures, January first"),
+  humidity: sheetNumber("write a share, such as 0.5").min(0.05, "is below 0.05").max(1, "is above 1"),
+});
 const placesFile = file({
   invented: z.boolean({ error: "write true when everything in this file is invented, else false" }),
   places: z
-    .array(
-      file({
-        id: z.string({ error: "write a short name" }).regex(/^[a-z][a-z0-9-]{0,39}$/, "use small letters and hyphens"),
-        name: words("Ostrowick"),
-        year_mean: sheetQuantity("temperature"),
-        monthly_span: sheetQuantity("temperature_difference"),
-        heater_room: z.array(sheetQuantity("temperature")).length(MONTHS, "write twelve temperatures, January first"),
-        humidity: sheetNumber("write a share, such as 0.5").min(0.05, "is below 0.05").max(1, "is above 1"),
-      }),
-    )
+    .array(placeEntry, { error: say("write a list of places, each starting with a dash") })
     .min(1, "name at least one place"),
 });
 
