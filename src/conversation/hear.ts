@@ -29,7 +29,13 @@ export interface Elsewhere {
 /** Reads a message as a request; `topic` is given when it can only be about that. */
 export function listen(scene: Scene, text: string, topic?: string): ParsedRequest {
   const { language, units } = scene.reader;
-  return parseRequest(text, scene.library, { language, units, ...(topic !== undefined && { topic }) });
+  const { names } = scene.voice;
+  return parseRequest(text, scene.library, {
+    language,
+    units,
+    ...(names && { names }),
+    ...(topic !== undefined && { topic }),
+  });
 }
 
 /** What a message says while one topic is being talked about: about that topic, or a request about another one. */

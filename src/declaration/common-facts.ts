@@ -122,6 +122,8 @@ export const commonFacts = {
   month: {
     type: "choice",
     options: ["1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"],
+    // "away 10" are days: a bare number is no month.
+    byNameOnly: true,
     optional: true,
   },
   /** How the unit heats; a policy of `equipment/policies.ts`. */

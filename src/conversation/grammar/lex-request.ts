@@ -2,6 +2,7 @@ import { endsWord, matchPhrase, type PhraseMatch } from "../../units/phrase-book
 import { readQuantityAt, startsValue } from "../../units/read-quantity.ts";
 import { isUnitWord } from "../../units/read-unit.ts";
 import type { QuantityToken } from "../../units/written-value.ts";
+import { type KnownName, matchName } from "./known-names.ts";
 import type { Lexeme, PlainText } from "./lexeme.ts";
 import { readDay } from "./read-day.ts";
 import { readPairValue } from "./read-pair.ts";
@@ -47,8 +48,16 @@ function stepAt(plain: PlainText, at: number, words: TopicWords, options: TypedO
   if (BREAK_SIGNS.includes(character) || isFullStop(folded, at)) return { end: at + 1, lexeme: BREAK };
   const phrase = matchWords(words, folded, at);
   const value = readDayValue(plain, at, words) ?? readValue(plain, at, options);
+  const name = matchName(folded, at, words, options.names);
+  if (name && name.end > Math.max(phrase?.end ?? 0, value?.end ?? 0)) return stepName(plain, at, name);
   if (value && isLonger(value, phrase)) return { end: value.end, lexeme: { kind: "value", ...value } };
   return phrase ? stepPhrase(plain, at, phrase, words, options) : stepUnknown(plain, at, words);
+}
+
+/** A name of the books needs no word before it. */
+function stepName({ text }: PlainText, at: number, { fact, end }: KnownName): Step {
+  const typed = text.slice(at, end);
+  return { end, lexeme: { kind: "pair", key: typed, facts: [fact], text: typed, end } };
 }
 
 /** True when a value says more than the phrase that begins at the same place: "3/4" is a value, "12/2" a cable. */

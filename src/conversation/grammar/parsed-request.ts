@@ -1,3 +1,4 @@
+import type { NameLists } from "../../books/books.ts";
 import type { KnownFacts } from "../../declaration/facts.ts";
 import type { Language } from "../../messages/language.ts";
 import type { UnitSystem } from "../../units/quantity-kinds.ts";
@@ -8,6 +9,8 @@ export interface RequestOptions {
   readonly units: UnitSystem;
   /** The topic that is already being talked about; a request that begins with another topic's word is about that one. */
   readonly topic?: string;
+  /** Names of the company's books, which are known without a word before them. */
+  readonly names?: NameLists;
 }
 
 /** What one message asks, as far as it could be read; nothing in it is guessed. */

@@ -2,6 +2,7 @@ import { matchPhrase } from "../../units/phrase-book.ts";
 import { readQuantityAt, startsValue } from "../../units/read-quantity.ts";
 import type { QuantityToken } from "../../units/written-value.ts";
 import { fitFact } from "./fit-fact.ts";
+import { matchName } from "./known-names.ts";
 import type { PlainText } from "./lexeme.ts";
 import { readDay } from "./read-day.ts";
 import { decimalMark, type TypedOptions } from "./read-typed.ts";
@@ -90,6 +91,8 @@ function endsBeforeGap(folded: string, end: number): boolean {
 
 function endOfName(plain: PlainText, start: number, words: TopicWords, options: TypedOptions): number {
   const { folded } = plain;
+  const known = matchName(folded, start, words, options.names);
+  if (known) return known.end;
   for (let at = start; at < folded.length; at++) {
     if (NAME_ENDS.includes(folded.charAt(at))) return at;
     const startsWord = at === start || folded.charAt(at - 1) === " ";

@@ -1,3 +1,4 @@
+import type { NameLists } from "../../books/books.ts";
 import type { ChoiceFact, FactValue, QuantityFact } from "../../declaration/facts.ts";
 import type { Language } from "../../messages/language.ts";
 import { foldText } from "../../units/fold-text.ts";
@@ -18,6 +19,7 @@ import { FILLERS, NEGATIONS, NO, OPTION_WORDS, YES } from "./trade-words-table.t
 export interface TypedOptions {
   readonly language: Language;
   readonly units: UnitSystem;
+  readonly names?: NameLists;
 }
 /** The value of one fact, or why the text is none. */
 export type TypedValue =

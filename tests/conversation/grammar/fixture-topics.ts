@@ -1,6 +1,7 @@
 import type { FactSpecs } from "../../../src/declaration/facts.ts";
 import type { Source } from "../../../src/declaration/source.ts";
 import type { Topic } from "../../../src/declaration/topic.ts";
+import { NO_FAULTS } from "../../../src/faults/knowledge.ts";
 import type { Library } from "../../../src/library.ts";
 import type { AnyTopicTexts } from "../../../src/messages/topic-texts.ts";
 import { toBase } from "../../../src/units/convert.ts";
@@ -368,6 +369,7 @@ const ES: Readonly<Record<string, AnyTopicTexts>> = {
 export const fixtureLibrary: Library = {
   topics: new Map(TOPICS.map((topic) => [topic.id, topic])),
   cautions: [],
+  faults: NO_FAULTS,
   texts: {
     en: { topics: new Map(Object.entries(EN)), cautions: new Map() },
     es: { topics: new Map(Object.entries(ES)), cautions: new Map() },
