@@ -16,7 +16,7 @@ export async function runManual(settings: Settings, words: readonly string[], ro
     process.stderr.write(`${read.ok ? `Type: ${USAGE}` : read.say}\n`);
     return 2;
   }
-  const { library } = await openShelf(settings, root);
-  process.stdout.write(writeManual(library, { language, units }));
+  const { library, books } = await openShelf(settings, root);
+  process.stdout.write(writeManual(library, books.code, { language, units }));
   return 0;
 }

@@ -10,3 +10,12 @@ export function isOver(value: number, limit: number): boolean {
 export function isUnder(value: number, limit: number): boolean {
   return value < limit - HAIR * Math.abs(limit);
 }
+
+/**
+ * Codes print a temperature in whole °F with whole °C beside it: 120 °F (49 °C). The rounder of the two counts, so that
+ * whoever reads 49 °C on a thermometer is not told that it is over 49 °C.
+ * @param limit_C temperature that a code sets [°C]
+ */
+export function asPrinted_C(limit_C: number): number {
+  return Math.max(limit_C, Math.round(limit_C));
+}

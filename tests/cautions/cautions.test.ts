@@ -1,14 +1,18 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { loadLibrary } from "../../adapters/library/load-library.ts";
 import { readCaution, readCautionTexts } from "../../src/boundary/library-files.ts";
 import type { AnyCaution } from "../../src/cautions/caution.ts";
+import type { Code } from "../../src/cautions/code.ts";
 import { LANGUAGES } from "../../src/messages/language.ts";
 import { longestSentence } from "../support/count-words.ts";
+import { fixtureBooks } from "../support/fixture-books.ts";
 
 const SOURCES = new URL("../../src/", import.meta.url).pathname;
 /** No sentence may sound as if Oldhand passed the job. */
 const VERDICT_ON_CODE = /complian|comply|complies|approved by code|cumple|conforme al código|aprobado por/i;
 const LONGEST_SENTENCE = 25;
+const { code: CODE } = fixtureBooks;
 
 const FILES = readdirSync(`${SOURCES}cautions`, { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
@@ -37,15 +41,27 @@ function duplicates(values: readonly string[]): readonly string[] {
   return values.filter((value, index) => values.indexOf(value) !== index);
 }
 
+/** The code of the books, or the same numbers where another family of plumbing code is adopted. */
+function under(family: string | undefined): Code {
+  if (family === undefined) return CODE;
+  return { ...CODE, adopted: { ...CODE.adopted, plumbing: { ...CODE.adopted.plumbing, family } } };
+}
+
 /** Plain words in place of the data of a caution. */
 function blanks(caution: AnyCaution): Readonly<Record<string, string>> {
   return Object.fromEntries(Object.keys(caution.data).map((field) => [field, "1"]));
 }
 
-test("there are at least eight cautions, none of them twice", () => {
-  expect(CAUTIONS.length).toBeGreaterThanOrEqual(8);
+test("there are at least 64 cautions, none of them twice", () => {
+  expect(CAUTIONS.length).toBeGreaterThanOrEqual(64);
   expect(duplicates(CAUTIONS.map(({ caution }) => caution.id))).toEqual([]);
   expect(duplicates(CAUTIONS.map(({ name }) => name))).toEqual([]);
+});
+
+test("the library holds them sorted by id", async () => {
+  const ids = (await loadLibrary()).cautions.map(({ id }) => id);
+  expect(ids).toHaveLength(CAUTIONS.length);
+  expect(ids).toEqual([...ids].sort());
 });
 
 test("a second caution of the same id would be found", () => {
@@ -73,11 +89,11 @@ describe.each(CAUTIONS)("$name", ({ name, caution, texts }) => {
   test("gives no example twice", () => {
     const examples = [...caution.examples.fires, ...caution.examples.silent];
     expect(duplicates(examples.map((example) => example.name))).toEqual([]);
-    expect(duplicates(examples.map(({ site }) => JSON.stringify(site)))).toEqual([]);
+    expect(duplicates(examples.map(({ site, plumbing }) => JSON.stringify({ plumbing, site })))).toEqual([]);
   });
 
-  test.each(caution.examples.fires)("fires: $name", ({ site }) => {
-    const data = caution.check(site);
+  test.each(caution.examples.fires)("fires: $name", ({ site, plumbing }) => {
+    const data = caution.check(site, under(plumbing));
     expect(Object.keys(data ?? { missing: true })).toEqual(Object.keys(caution.data));
     for (const [field, datum] of Object.entries(data ?? {})) {
       if (typeof datum === "string") continue;
@@ -86,9 +102,11 @@ describe.each(CAUTIONS)("$name", ({ name, caution, texts }) => {
     }
   });
 
-  test.each(caution.examples.silent)("silent: $name", ({ site }) => expect(caution.check(site)).toBeUndefined());
+  test.each(caution.examples.silent)("silent: $name", ({ site, plumbing }) =>
+    expect(caution.check(site, under(plumbing))).toBeUndefined(),
+  );
 
-  test("silent: nothing is known", () => expect(caution.check({})).toBeUndefined());
+  test("silent: nothing is known", () => expect(caution.check({}, CODE)).toBeUndefined());
 
   test.each(texts)(
     "speaks $language in short sentences, with every number it has, and leaves the code to others",

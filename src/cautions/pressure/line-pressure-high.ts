@@ -3,8 +3,6 @@ import { toBase } from "../../units/convert.ts";
 import { declareCaution } from "../caution.ts";
 import { isOver } from "../compare.ts";
 
-const LIMIT_kPa = toBase(80, "psi");
-
 export const caution = declareCaution({
   id: "line_pressure_high",
   severity: "must",
@@ -27,9 +25,9 @@ export const caution = declareCaution({
   ],
   decides: "authority",
   data: { pressure: "pressure", limit: "pressure" },
-  check: ({ linePressure_kPa }) =>
-    linePressure_kPa !== undefined && isOver(linePressure_kPa, LIMIT_kPa)
-      ? { pressure: q("pressure", linePressure_kPa), limit: q("pressure", LIMIT_kPa) }
+  check: ({ linePressure_kPa }, code) =>
+    linePressure_kPa !== undefined && isOver(linePressure_kPa, code.limits.line_pressure.value)
+      ? { pressure: q("pressure", linePressure_kPa), limit: q("pressure", code.limits.line_pressure.value) }
       : undefined,
   examples: {
     fires: [{ name: "95 psi", site: { linePressure_kPa: toBase(95, "psi") } }],

@@ -3,9 +3,6 @@ import { toBase } from "../../units/convert.ts";
 import { declareCaution } from "../caution.ts";
 import { isOver } from "../compare.ts";
 
-/** Or the rated working pressure of the tank, whichever is lower. */
-const LIMIT_kPa = toBase(150, "psi");
-
 export const caution = declareCaution({
   id: "relief_setting_high",
   severity: "stop",
@@ -27,9 +24,10 @@ export const caution = declareCaution({
   ],
   decides: "authority",
   data: { setting: "pressure", limit: "pressure" },
-  check: ({ reliefSetting_kPa }) =>
-    reliefSetting_kPa !== undefined && isOver(reliefSetting_kPa, LIMIT_kPa)
-      ? { setting: q("pressure", reliefSetting_kPa), limit: q("pressure", LIMIT_kPa) }
+  /** The code's number, or the rated working pressure of the tank where that is lower. */
+  check: ({ reliefSetting_kPa }, code) =>
+    reliefSetting_kPa !== undefined && isOver(reliefSetting_kPa, code.limits.relief_pressure.value)
+      ? { setting: q("pressure", reliefSetting_kPa), limit: q("pressure", code.limits.relief_pressure.value) }
       : undefined,
   examples: {
     fires: [{ name: "175 psi", site: { reliefSetting_kPa: toBase(175, "psi") } }],

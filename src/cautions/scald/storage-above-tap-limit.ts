@@ -2,12 +2,8 @@ import { q } from "../../declaration/answer.ts";
 import { scaldTime_s } from "../../physics/scald-time.ts";
 import { toBase } from "../../units/convert.ts";
 import { declareCaution } from "../caution.ts";
-import { isOver, isUnder } from "../compare.ts";
+import { asPrinted_C, isOver, isUnder } from "../compare.ts";
 
-/** Highest temperature at a tub or shower. IPC 2021, 412.5. */
-const LIMIT_C = toBase(120, "F");
-/** The codes print 120 °F (49 °C): the rounder of the two counts as over, so that 49 °C typed in SI is met. */
-const OVER_C = 49;
 /** From here on, without a valve, the stronger caution speaks. */
 const VERY_HOT_C = toBase(140, "F");
 
@@ -31,12 +27,14 @@ export const caution = declareCaution({
   ],
   decides: "plumber",
   data: { storage: "temperature", limit: "temperature", time: "time" },
-  check: ({ storage_C, hasMixingValve }) => {
-    if (storage_C === undefined || hasMixingValve === true || !isOver(storage_C, OVER_C)) return undefined;
+  check: ({ storage_C, hasMixingValve }, { limits }) => {
+    const limit_C = Math.min(limits.tub.value, limits.shower.value);
+    if (storage_C === undefined || hasMixingValve === true || !isOver(storage_C, asPrinted_C(limit_C)))
+      return undefined;
     if (hasMixingValve === false && !isUnder(storage_C, VERY_HOT_C)) return undefined;
     return {
       storage: q("temperature", storage_C),
-      limit: q("temperature", LIMIT_C),
+      limit: q("temperature", limit_C),
       time: q("time", scaldTime_s(storage_C)?.longest_s ?? 0),
     };
   },

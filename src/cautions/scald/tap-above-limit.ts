@@ -1,12 +1,7 @@
 import { q } from "../../declaration/answer.ts";
 import { toBase } from "../../units/convert.ts";
 import { declareCaution } from "../caution.ts";
-import { isOver } from "../compare.ts";
-
-/** Highest temperature at a tub or shower. IPC 2021, 412.5. */
-const LIMIT_C = toBase(120, "F");
-/** The codes print 120 °F (49 °C): the rounder of the two counts as over, so that 49 °C typed in SI is met. */
-const OVER_C = 49;
+import { asPrinted_C, isOver } from "../compare.ts";
 
 export const caution = declareCaution({
   id: "tap_above_limit",
@@ -30,10 +25,11 @@ export const caution = declareCaution({
   ],
   decides: "authority",
   data: { tap: "temperature", limit: "temperature" },
-  check: ({ tap_C }) =>
-    tap_C !== undefined && isOver(tap_C, OVER_C)
-      ? { tap: q("temperature", tap_C), limit: q("temperature", LIMIT_C) }
-      : undefined,
+  check: ({ tap_C }, { limits }) => {
+    const limit_C = Math.min(limits.tub.value, limits.shower.value);
+    if (tap_C === undefined || !isOver(tap_C, asPrinted_C(limit_C))) return undefined;
+    return { tap: q("temperature", tap_C), limit: q("temperature", limit_C) };
+  },
   examples: {
     fires: [{ name: "125 °F at the tap", site: { tap_C: toBase(125, "F") } }],
     silent: [

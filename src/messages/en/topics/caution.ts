@@ -1,0 +1,486 @@
+import type { caution } from "../../../topics/caution.ts";
+import type { TopicTexts } from "../../topic-texts.ts";
+import { commonFacts } from "../common-facts.ts";
+
+export const texts: TopicTexts<typeof caution> = {
+  title: "Cautions",
+  names: ["cautions", "code check"],
+  summary: "What codes and safe practice ask of this site, how to show it, and who decides.",
+  examples: [
+    "caution garage, set to 140F, no mixing valve, closed",
+    "caution attic, pan without a drain, condensate runs nowhere",
+    "caution closet, natural draft appliance, house air blown out",
+  ],
+  facts: {
+    room: {
+      label: "Where it stands",
+      question: "Where does the heater stand?",
+      words: ["stands in", "location", "room"],
+      options: {
+        basement: { label: "Basement", words: ["cellar"] },
+        garage: { label: "Garage", words: ["carport"] },
+        attic: { label: "Attic", words: ["loft"] },
+        crawl_space: { label: "Crawl space", words: ["crawlspace"] },
+        closet: { label: "Closet", words: ["cupboard"] },
+        utility_room: { label: "Utility room", words: ["laundry", "laundry room", "mechanical room"] },
+        living_space: { label: "Living space", words: ["kitchen", "hallway"] },
+        outdoors: { label: "Outdoors", words: ["outside"] },
+      },
+    },
+    setpoint: commonFacts.setpoint,
+    mixing_valve: commonFacts.mixing_valve,
+    closed: commonFacts.closed,
+    fuel_appliance: {
+      label: "Fuel appliance nearby",
+      question: "Does anything burn fuel near it, and where does that take its air?",
+      help: "A furnace, boiler, heater or fireplace. Sealed: air and exhaust go through pipes of their own.",
+      words: ["fuel appliance", "combustion appliance"],
+      options: {
+        none: { label: "Nothing burns", words: ["all electric", "no fuel appliance"] },
+        sealed: { label: "Sealed", words: ["direct vent", "sealed combustion"] },
+        natural_draft: {
+          label: "Takes room air",
+          words: ["natural draft", "natural draft appliance", "atmospheric", "draft hood"],
+        },
+      },
+    },
+    occupants: {
+      label: "Who lives there",
+      question: "Do small children, people over 65, or people who feel heat poorly live there?",
+      words: ["occupants", "who lives there"],
+      options: {
+        sturdy: { label: "None of these", words: ["healthy adults"] },
+        frail: { label: "Yes, some", words: ["small children", "toddler", "elderly", "frail", "disabled"] },
+      },
+    },
+    place: commonFacts.place,
+    model: commonFacts.model,
+    work: {
+      label: "Work",
+      question: "What is about to be done?",
+      words: ["work", "task"],
+      options: {
+        survey: { label: "Survey", words: ["site visit"] },
+        removal: { label: "Removal", words: ["taking out", "tear out"] },
+        piping: { label: "Pipe work", words: ["plumbing work"] },
+        wiring: { label: "Wiring", words: ["electrical work"] },
+        refrigerant_circuit: { label: "Refrigerant circuit", words: ["line set"] },
+        start_up: { label: "Start-up", words: ["startup", "commissioning"] },
+        hand_over: { label: "Hand-over", words: ["handover", "turnover"] },
+      },
+    },
+    replaces: {
+      label: "Takes the place of",
+      question: "Which heater does it replace?",
+      words: ["replaces", "replacing", "old heater"],
+      options: {
+        electric: { label: "Electric tank", words: ["old electric"] },
+        gas: { label: "Gas heater", words: ["gas", "old gas"] },
+        heat_pump: { label: "Old heat pump", words: ["old heat pump heater"] },
+      },
+    },
+    permit: { label: "Permit", question: "Is there a permit?", words: ["permit"] },
+    inspected: { label: "Inspected", question: "Has the inspector signed?", words: ["inspected", "inspection"] },
+    owner_shown: {
+      label: "Owner shown",
+      question: "Was the owner shown how to run it?",
+      words: ["owner shown", "owner instructed"],
+    },
+    asbestos: {
+      label: "May hold asbestos",
+      question: "Does old wrap look as if it could hold asbestos?",
+      words: ["asbestos"],
+    },
+    tank: commonFacts.tank,
+    line_pressure: commonFacts.line_pressure,
+    relief_setting: commonFacts.relief_setting,
+    control: {
+      label: "What takes the growth",
+      question: "What takes up the growth of the water?",
+      words: ["expansion control"],
+      options: {
+        none: { label: "No expansion tank", words: ["no expansion control"] },
+        tank: { label: "Expansion tank fitted", words: ["has expansion tank", "expansion tank"] },
+        relief_valve: { label: "Relief valve drips", words: ["relief drips", "t&p drips"] },
+      },
+    },
+    precharge: {
+      label: "Its air charge",
+      question: "What air pressure does the expansion tank have?",
+      words: ["precharge", "air charge"],
+    },
+    relief: {
+      label: "Relief valve",
+      question: "Is the relief valve there and open to flow?",
+      words: ["relief valve is"],
+      options: {
+        fitted: { label: "Relief valve fitted", words: ["has relief valve"] },
+        missing: { label: "No relief valve", words: ["relief valve missing"] },
+        plugged: { label: "Relief plugged", words: ["relief capped", "relief valve plugged", "relief valve capped"] },
+      },
+    },
+    discharge: {
+      label: "Relief discharge ends",
+      question: "Where does the relief discharge pipe end?",
+      words: ["discharge ends", "relief discharge", "discharge pipe"],
+      options: {
+        none: { label: "No discharge pipe", words: ["discharge pipe missing"] },
+        floor: { label: "Discharge at the floor", words: ["discharge to floor"] },
+        drain: { label: "Discharge at a drain", words: ["discharge to drain"] },
+        pan: { label: "Discharge in the pan", words: ["discharge to pan"] },
+        outdoors: { label: "Discharge outdoors", words: ["discharge outside"] },
+      },
+    },
+    discharge_blocks: {
+      label: "Discharge can block",
+      question: "Does the discharge pipe rise, trap, hold a valve or end in a thread?",
+      words: ["discharge can block", "discharge rises", "discharge trapped", "discharge threaded"],
+    },
+    discharge_end: {
+      label: "Discharge end over the floor",
+      question: "How high over floor or receptor does the discharge pipe end?",
+      words: ["discharge end", "discharge height"],
+    },
+    tap: {
+      label: "At the tap",
+      question: "How hot is it at tub or shower?",
+      words: ["tap", "at the tap", "tub", "shower", "tap temperature"],
+    },
+    bidet: { label: "At the bidet", question: "How hot is it at the bidet?", words: ["bidet"] },
+    public_lavatory: {
+      label: "At a public sink",
+      question: "How hot is it at a sink that the public uses?",
+      words: ["public lavatory", "public sink"],
+    },
+    fixtures_limited: {
+      label: "Fixtures limited",
+      question: "Do showers and tubs have limiting valves of their own?",
+      words: ["fixtures limited", "limiting valves", "point of use valves"],
+    },
+    idle: {
+      label: "Unused for",
+      question: "How long does the water stand unused?",
+      words: ["idle", "unused", "vacant"],
+    },
+    dead_leg: { label: "Dead leg", question: "Is a capped branch still joined?", words: ["dead leg", "capped branch"] },
+    gas_smell: {
+      label: "Smell of gas",
+      question: "Does it smell of gas?",
+      words: ["gas smell", "smells of gas", "smell of gas"],
+    },
+    gas_line: {
+      label: "Old gas line",
+      question: "Is the old gas line capped?",
+      words: ["gas line"],
+      options: {
+        capped: { label: "Gas line capped", words: ["gas capped"] },
+        open: { label: "Gas line open", words: ["gas not capped", "gas line not capped"] },
+      },
+    },
+    shared_flue: {
+      label: "Shared flue",
+      question: "Does another appliance stay on the old flue?",
+      words: ["shared flue", "common vent", "shared vent"],
+    },
+    unit_mass: {
+      label: "Weight, empty",
+      question: "What does the unit weigh empty?",
+      words: ["weight", "weighs", "unit weight"],
+    },
+    floor: {
+      label: "Floor",
+      question: "What is the floor?",
+      words: ["floor is", "floor"],
+      options: {
+        concrete: { label: "Concrete floor", words: ["concrete", "slab"] },
+        wood: { label: "Wood floor", words: ["wooden floor", "joists"] },
+      },
+    },
+    floor_allows: {
+      label: "Floor allows",
+      question: "What weight may the floor carry there?",
+      words: ["floor allows", "floor load", "floor carries"],
+    },
+    passage: {
+      label: "Narrowest passage",
+      question: "How wide is the narrowest door on the way in?",
+      words: ["passage", "door", "doorway", "narrowest door"],
+    },
+    lifting_gear: {
+      label: "Lifting gear",
+      question: "Is there lifting gear?",
+      words: ["lifting gear", "stair climber", "dolly"],
+    },
+    laid_down: {
+      label: "Was laid down",
+      question: "Did the unit lie on its side?",
+      words: ["laid down", "on its side"],
+    },
+    headroom: {
+      label: "Free height above",
+      question: "How much free height is above the unit?",
+      words: ["headroom", "clearance above"],
+    },
+    service_space: {
+      label: "Space before the controls",
+      question: "How deep is the level space before the controls?",
+      words: ["service space", "working platform"],
+    },
+    filter_reachable: {
+      label: "Filter in reach",
+      question: "Can the filter be reached and pulled out?",
+      words: ["filter reachable", "filter in reach"],
+    },
+    impact_protected: {
+      label: "Safe from cars",
+      question: "Does a post or wall keep cars off?",
+      words: ["impact protected", "bollard", "safe from cars"],
+    },
+    ignition_height: {
+      label: "Sparks over the floor",
+      question: "How high over the garage floor is the lowest part that sparks or glows?",
+      words: ["ignition height", "stand height", "elements above floor"],
+    },
+    safe_access: {
+      label: "Safe way in",
+      question: "Is there a safe, lit way to it with a floor to stand on?",
+      words: ["safe access", "walkway"],
+    },
+    seismic: { label: "Earthquake area", question: "Is it an earthquake area?", words: ["seismic", "earthquake"] },
+    straps: { label: "Straps", question: "How many straps hold it?", words: ["straps", "strap"] },
+    strap_height: {
+      label: "Lower strap over the controls",
+      question: "How high over the controls is the lower strap?",
+      words: ["strap height", "lower strap"],
+    },
+    room_volume: {
+      label: "Room volume",
+      question: "How large is the room?",
+      words: ["room volume", "room size"],
+    },
+    exhaust: {
+      label: "Cold air goes",
+      question: "Where does the cold air go?",
+      words: ["exhaust", "cold air goes"],
+      options: {
+        room: { label: "Into the room", words: ["no duct", "unducted"] },
+        duct_bare: { label: "Bare duct", words: ["uninsulated duct"] },
+        duct_insulated: { label: "Insulated duct", words: ["insulated exhaust"] },
+      },
+    },
+    house_air: {
+      label: "Blows house air out",
+      question: "Is house air blown out with none led in?",
+      words: ["house air", "house air blown out", "exhausts house air"],
+    },
+    room_low: {
+      label: "Coldest in the room",
+      question: "How cold can the room get?",
+      words: ["room low", "coldest room", "room gets down to"],
+    },
+    bedroom_wall: { label: "On a bedroom wall", question: "Does it stand on a bedroom wall?", words: ["bedroom wall"] },
+    leak_harms: {
+      label: "A leak does harm",
+      question: "Would a leak harm the building?",
+      words: ["leak harms", "leak does damage"],
+    },
+    pan: {
+      label: "Pan",
+      question: "Is there a pan, and is it drained?",
+      words: ["pan"],
+      options: {
+        none: { label: "No pan", words: ["without a pan"] },
+        no_drain: { label: "Pan without a drain", words: ["undrained pan", "dry pan"] },
+        drained: { label: "Pan with a drain", words: ["drained pan"] },
+      },
+    },
+    pan_depth: { label: "Pan depth", question: "How deep is the pan?", words: ["pan depth", "pan deep"] },
+    pan_drain: {
+      label: "Pan drain size",
+      question: "What size is the pan drain?",
+      words: ["pan drain", "pan drain size"],
+    },
+    condensate: {
+      label: "Condensate ends",
+      question: "Where does the condensate go?",
+      words: ["condensate", "condensate goes"],
+      options: {
+        nowhere: { label: "Runs nowhere", words: ["condensate runs nowhere", "no condensate drain"] },
+        pan: { label: "Into the pan", words: ["condensate into pan"] },
+        drain_with_air_gap: { label: "Drain with an air gap", words: ["air gap"] },
+        drain_direct: { label: "Joined to the drain", words: ["hard piped to drain"] },
+        outdoors: { label: "Out of the house", words: ["condensate outside"] },
+        pump: { label: "A pump", words: ["condensate pump"] },
+      },
+    },
+    condensate_slope: {
+      label: "Condensate fall",
+      question: "How much does the condensate line fall over its length?",
+      words: ["condensate slope", "condensate fall"],
+    },
+    pump_float: {
+      label: "Pump float wired",
+      question: "Does the pump's float stop the unit?",
+      words: ["pump float", "float switch", "overflow switch"],
+    },
+    outdoor_lines: {
+      label: "Water lines outdoors",
+      question: "Do water lines run outdoors?",
+      words: ["outdoor lines"],
+      options: {
+        none: { label: "No lines outdoors", words: ["lines indoors"] },
+        protected: { label: "Lines protected", words: ["heat traced", "heat tape"] },
+        bare: { label: "Lines bare", words: ["unprotected lines"] },
+      },
+    },
+    disconnect: {
+      label: "Disconnect in sight",
+      question: "Is a disconnect in sight?",
+      words: ["disconnect", "disconnect in sight"],
+    },
+    lockable: {
+      label: "Breaker locks open",
+      question: "Can the breaker be locked open?",
+      words: ["lockable", "breaker lock"],
+    },
+    working_depth: {
+      label: "Space at the panel",
+      question: "How deep is the free space before panel or disconnect?",
+      words: ["working depth", "panel clearance"],
+    },
+    wet_place: {
+      label: "Wet place",
+      question: "Is it a wet place, and is there a ground-fault device?",
+      words: ["wet place"],
+      options: {
+        dry: { label: "Dry place", words: ["dry location"] },
+        with_ground_fault: { label: "Wet, with ground fault", words: ["with gfci"] },
+        without_ground_fault: { label: "Wet, no ground fault", words: ["without gfci", "wet location"] },
+      },
+    },
+    locked_out: {
+      label: "Locked out",
+      question: "Is it locked out, tagged and proved dead?",
+      words: ["locked out", "lockout"],
+    },
+    fill: {
+      label: "Water in the tank",
+      question: "Is the tank full of water?",
+      words: ["water in the tank"],
+      options: {
+        full: { label: "Tank full", words: ["tank filled"] },
+        empty: { label: "Tank empty", words: ["tank not full", "empty tank", "tank not filled"] },
+      },
+    },
+    bond: {
+      label: "Hot to cold to ground",
+      question: "How many ohms from hot to cold pipe to ground?",
+      words: ["bond", "bonding"],
+    },
+    pipe_insulated: {
+      label: "Hot pipe insulated",
+      question: "Is the hot pipe insulated?",
+      words: ["pipe insulated", "pipe insulation"],
+    },
+    heat_traps: { label: "Heat traps", question: "Are there heat traps?", words: ["heat traps", "heat trap"] },
+    joint: {
+      label: "Joints at the tank",
+      question: "Which metals meet at the tank?",
+      words: ["joint", "joints"],
+      options: {
+        alike: { label: "Same metals", words: ["like metals"] },
+        dielectric: { label: "Dielectric fitting", words: ["dielectric union", "dielectric nipple"] },
+        direct: { label: "Copper straight on steel", words: ["copper on steel"] },
+      },
+    },
+    lead_free: {
+      label: "Marked lead-free",
+      question: "Are valves and fittings marked lead-free?",
+      words: ["lead free", "lead-free"],
+    },
+    other_water: {
+      label: "Joined to other water",
+      question: "Is it joined to a heating loop or other water?",
+      words: ["other water"],
+      options: {
+        none: { label: "No other water", words: ["drinking water only"] },
+        preventer: { label: "Other water, preventer fitted", words: ["heating loop with preventer"] },
+        open: { label: "Other water, no preventer", words: ["heating loop", "boiler loop"] },
+      },
+    },
+    shut_off: {
+      label: "Shut-off",
+      question: "Is there a shut-off on the cold side?",
+      words: ["shut off", "shut-off", "shutoff"],
+    },
+    drain_valve: { label: "Drain valve", question: "Is there a drain valve?", words: ["drain valve"] },
+    loop: {
+      label: "Circulation loop",
+      question: "Is there a circulation loop, and what runs it?",
+      words: ["loop", "circulation loop", "recirculation"],
+      options: {
+        none: { label: "No loop", words: ["no recirculation"] },
+        always_on: { label: "Loop always on", words: ["loop runs all day"] },
+        timer: { label: "Loop on a timer", words: ["loop timer"] },
+        demand: { label: "Loop on demand", words: ["loop button"] },
+      },
+    },
+    loop_check: {
+      label: "Check valve in the loop",
+      question: "Is there a check valve in the loop?",
+      words: ["loop check", "loop check valve"],
+    },
+    loop_return: {
+      label: "Loop comes back at",
+      question: "How warm does the loop come back?",
+      words: ["loop return", "return temperature"],
+    },
+    hardness: {
+      label: "Water hardness",
+      question: "How hard is the water?",
+      words: ["hardness", "water is"],
+      options: {
+        soft: { label: "Soft water", words: ["soft"] },
+        moderate: { label: "Moderate water", words: ["moderate", "moderately hard"] },
+        hard: { label: "Hard water", words: ["hard"] },
+        very_hard: { label: "Very hard water", words: ["very hard"] },
+      },
+    },
+    softened: { label: "Softener", question: "Is there a softener?", words: ["softened", "softener"] },
+    well: { label: "Well water", question: "Does the water come from a well?", words: ["well", "well water"] },
+    refrigerant_work: {
+      label: "Refrigerant circuit opened",
+      question: "Is the refrigerant circuit opened, and by whom?",
+      words: ["refrigerant work"],
+      options: {
+        none: { label: "Circuit stays shut", words: ["sealed circuit"] },
+        with_card: { label: "Opened, with the card", words: ["certified technician"] },
+        without_card: { label: "Opened, without the card", words: ["no refrigerant card"] },
+      },
+    },
+    flammable: {
+      label: "Flammable refrigerant",
+      question: "Is the refrigerant flammable?",
+      words: ["flammable", "flammable refrigerant"],
+    },
+  },
+  results: {
+    plumbing_code: "Plumbing code",
+    electrical_code: "Electrical code",
+    mechanical_code: "Mechanical code",
+  },
+  findings: {
+    raises_stop: ({ stops, all }) =>
+      `Stop first: danger to life among these facts. Stops: ${stops}; cautions in all: ${all}.`,
+    raises_must: ({ musts, all }) => `First what the code asks. Musts: ${musts}; cautions in all: ${all}.`,
+    raises_less: ({ all }) => `No stop and no must among these facts. Cautions still worth a look: ${all}.`,
+    raises_nothing: () =>
+      "These facts raise no caution. That is no proof that the job is right; the authority decides.",
+    code_assumed: () => "Your books do not say which code was adopted. I take these model codes; ask what holds there.",
+    some_silenced: ({ silenced }) => `Silenced by local amendments: ${silenced}. The table says which and why.`,
+    tell_more: () => "What you have not told raises nothing. Tell more in one line, or fill in the form.",
+    step_form: () => "All facts as a form",
+    unknown_model: ({ typed, nearest }) => `No model is called “${typed}”. Nearest: ${nearest}.`,
+    unknown_place: ({ typed, nearest }) => `No place is called “${typed}”. Nearest: ${nearest}.`,
+  },
+};
