@@ -1,5 +1,6 @@
 import type { AnyCaution } from "./cautions/caution.ts";
 import type { Topic } from "./declaration/topic.ts";
+import type { FaultKnowledge } from "./faults/knowledge.ts";
 import type { Language } from "./messages/language.ts";
 import type { AnyCautionTexts, AnyTopicTexts } from "./messages/topic-texts.ts";
 
@@ -7,6 +8,7 @@ import type { AnyCautionTexts, AnyTopicTexts } from "./messages/topic-texts.ts";
 export interface Library {
   readonly topics: ReadonlyMap<string, Topic>;
   readonly cautions: readonly AnyCaution[];
+  readonly faults: FaultKnowledge;
   readonly texts: Readonly<Record<Language, LibraryTexts>>;
 }
 export interface LibraryTexts {

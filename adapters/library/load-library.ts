@@ -3,28 +3,47 @@ import { freezeDeep } from "../../src/boundary/freeze-deep.ts";
 import { readCaution, readCautionTexts, readTopic, readTopicTexts } from "../../src/boundary/library-files.ts";
 import type { AnyCaution } from "../../src/cautions/caution.ts";
 import type { Topic } from "../../src/declaration/topic.ts";
+import type { FaultKnowledge } from "../../src/faults/knowledge.ts";
+import { buildFaultTopic } from "../../src/faults/topic/fault-topic.ts";
 import type { Library, LibraryTexts } from "../../src/library.ts";
+import { buildFaultTexts } from "../../src/messages/fault-texts.ts";
 import { LANGUAGES, type Language } from "../../src/messages/language.ts";
 import { checkCaution, checkTopicTexts } from "./check-texts.ts";
 import { checkTopic } from "./check-topic.ts";
 import { Gathering } from "./gathering.ts";
+import { loadFaults } from "./load-faults.ts";
 import { foldersIn } from "./read-folder.ts";
 
 const SOURCES = fileURLToPath(new URL("../../src", import.meta.url));
 
 /**
- * Loads every topic and caution with its sentences: what stands in the folders is what there is, so adding one edits no
- * list. Everything is checked and frozen; all faults are told at once.
- * @param root the folder that holds `topics`, `cautions` and `messages`
+ * Loads every topic and caution with its sentences, and what is known of faults: what stands in the folders is what there
+ * is, so adding one edits no list. Everything is checked and frozen; all faults are told at once.
+ * @param root the folder that holds `topics`, `cautions`, `faults` and `messages`
  */
 export async function loadLibrary(root: string = SOURCES): Promise<Library> {
   const gathering = new Gathering(root);
+  const reading = loadFaults(root);
+  // Awaited below; a fault of the other folders is told first.
+  reading.catch(() => undefined);
   const topics = await gatherTopics(gathering);
   const cautions = await gatherCautions(gathering);
   const [en, es] = await Promise.all(LANGUAGES.map((language) => gatherTexts(gathering, language, topics, cautions)));
   gathering.throwFaults();
   if (en === undefined || es === undefined) throw new Error("a language was not read");
-  return freezeDeep({ topics, cautions: [...cautions.values()], texts: { en, es } } satisfies Library);
+  const faults = await reading;
+  const fault = faults.causes.length > 0;
+  return freezeDeep({
+    topics: fault ? new Map([...topics, ["fault", buildFaultTopic(faults)]]) : topics,
+    cautions: [...cautions.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
+    faults,
+    texts: fault ? { en: withFault(en, faults, "en"), es: withFault(es, faults, "es") } : { en, es },
+  } satisfies Library);
+}
+
+/** The sentences with those of the fault topic, which are made from the knowledge. */
+function withFault(texts: LibraryTexts, faults: FaultKnowledge, language: Language): LibraryTexts {
+  return { ...texts, topics: new Map([...texts.topics, ["fault", buildFaultTexts(faults, language)]]) };
 }
 
 /** Topics by their file's name, which is their id. */

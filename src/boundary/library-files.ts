@@ -17,7 +17,10 @@ const topic = z.looseObject({
   work: z.enum(["short", "long"]),
   facts: z.record(
     z.string(),
-    z.looseObject({ type: z.enum(["quantity", "choice", "flag", "name", "day"]), options: z.array(text).optional() }),
+    z.looseObject({
+      type: z.enum(["quantity", "choice", "flag", "name", "day", "text"]),
+      options: z.array(text).optional(),
+    }),
   ),
   results: z.array(text),
   findings: z.record(z.string(), texts),

@@ -11,9 +11,19 @@ import { withoutWalk } from "./past.ts";
 import { readAnswer } from "./read-answer.ts";
 import { startRequest } from "./start-request.ts";
 import type { Unsettled, Walk } from "./state.ts";
-import { askAgain, proceed } from "./table.ts";
+import { askAgain, guide, proceed } from "./table.ts";
 import type { Decision, Scene } from "./turn.ts";
-import { askNext, dropUnsettled, followFacts, leaveOut, moveToAsked, takeAnswer, takeHeard } from "./walk-steps.ts";
+import {
+  askNext,
+  dropTwin,
+  dropUnsettled,
+  followFacts,
+  leaveOut,
+  moveToAsked,
+  passOver,
+  takeAnswer,
+  takeHeard,
+} from "./walk-steps.ts";
 
 /** Takes a typed message while a walk is open: an answer, other facts of the topic, or a new question. */
 export function answerWalk(scene: Scene, walk: Walk): Decision {
@@ -24,8 +34,10 @@ export function answerWalk(scene: Scene, walk: Walk): Decision {
   if (chosen !== undefined) return chosen;
   const own = fact === undefined ? undefined : readAnswer(scene, walk.topic, fact, text);
   // A name may be any word, so for names a new question comes before the answer.
-  const takesAnyWord = fact !== undefined && scene.library.topics.get(walk.topic)?.facts[fact]?.type === "name";
+  const takesAnyWord = fact !== undefined && takesAny(scene, walk.topic, fact);
   if (fact !== undefined && own?.ok && !takesAnyWord) return takeGiven(scene, walk, fact, own.known);
+  const reading = fact === undefined || own?.ok ? undefined : takeReading(scene, walk, fact);
+  if (reading !== undefined) return reading;
   const heard = hearAbout(scene, walk.topic, text);
   if ("topic" in heard) return startRequest(scene, heard);
   const asksAnew = walk.revises !== undefined || walk.unsettled !== undefined;
@@ -37,6 +49,21 @@ export function answerWalk(scene: Scene, walk: Walk): Decision {
     return askAgain(scene, walk, [quiet(scene.voice.common.stillOpen)]);
   const why = own?.ok === false ? [problem(own.why)] : heard.unsettled.flatMap((lost) => sayLost(scene, walk, lost));
   return askAgain(scene, walk, why);
+}
+
+/** True where any words would do as an answer, so that a new question is looked for first. */
+function takesAny({ library, text }: Scene, topicId: string, fact: string): boolean {
+  const topic = library.topics.get(topicId);
+  const type = topic?.facts[fact]?.type;
+  return type === "name" || (type === "text" && topic?.guide?.hears(text) !== true);
+}
+
+/** Takes a measured value typed for a question whose answers are words. */
+function takeReading(scene: Scene, walk: Walk, fact: string): Decision | undefined {
+  const spec = scene.library.topics.get(walk.topic)?.facts[fact];
+  if (spec?.type !== "choice" || spec.orReading === undefined) return undefined;
+  const read = readAnswer(scene, walk.topic, spec.orReading, scene.text);
+  return read.ok ? takeGiven(scene, moveToAsked(walk, fact), spec.orReading, read.known) : undefined;
 }
 
 /** The same question put anew: what was unclear or about to be changed no longer matters. */
@@ -55,7 +82,7 @@ export function takeGiven(
   notes: readonly TextBlock[] = [],
 ): Decision {
   const voice = speakOf(scene.voice, walk.topic);
-  const next = followFacts(voice.topic, walk, takeAnswer(walk, fact, known));
+  const next = followFacts(voice.topic, walk, dropTwin(voice.topic, takeAnswer(walk, fact, known), fact));
   const isChange = !walk.toAsk.includes(fact) && walk.facts[fact] !== undefined;
   const said = isChange ? sayChange(voice, walk, fact, known) : sayNoted(voice, fact, known);
   return proceed(scene, withoutWalk(scene.state), next, isOver(next) ? notes : [...notes, quiet(said)]);
@@ -96,6 +123,8 @@ export function skip(scene: Scene, walk: Walk, factId: string | undefined = walk
   const fact = factOf(voice, factId);
   const known = walk.facts[factId];
   const leave = () => followFacts(voice.topic, walk, leaveOut(walk, factId));
+  if (guide(scene.voice, walk)?.isStop) return askAgain(scene, walk, [problem(common.stopFirst)]);
+  if (voice.topic.guide !== undefined) return proceed(scene, state, passOver(walk, factId), []);
   if (fact.spec.default !== undefined) {
     const { value, source } = fact.spec.default;
     const said = common.skippedTaking(fact.words.label, showValue(voice, fact, value), sayDefaultSource(voice, source));

@@ -1,3 +1,4 @@
+import { listedFacts } from "../declaration/run-topic.ts";
 import { buildNoticeCard } from "../messages/build-notice-card.ts";
 import type { Button, Card } from "../messages/card.ts";
 import { factOf, speakOf } from "../messages/voice.ts";
@@ -62,7 +63,7 @@ function whichFactCard(scene: Scene, about: Walk | LastAnswer, what: string): Ca
   const { common } = scene.voice;
   const voice = speakOf(scene.voice, about.topic);
   const text = what === "" ? common.noQuestionOpen : common.whichFact(what, voice.words.title);
-  const buttons = Object.keys(voice.topic.facts).map((id): Button => {
+  const buttons = listedFacts(voice.topic).map((id): Button => {
     const { label } = factOf(voice, id).words;
     const walk = "id" in about ? about.id : about.walk;
     return { label, say: common.say.change(id), ...(walk !== undefined && { aim: { walk, fact: id } }) };

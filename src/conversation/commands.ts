@@ -20,7 +20,10 @@ const WHOLE: Readonly<Record<PlainKind, readonly string[]>> = {
     ...["skip", "pass", "idk", "don't know", "dont know", "i don't know", "i dont know", "do not know", "not sure"],
     ...["no idea", "unknown", "omitir", "saltar", "paso", "no se", "no lo se", "no sabemos", "ni idea"],
   ],
-  stop: ["stop", "cancel", "quit", "exit", "parar", "para", "pare", "alto", "detener", "cancelar", "basta", "salir"],
+  stop: [
+    ...["stop", "cancel", "quit", "exit", "parar", "para", "pare", "alto", "detener", "basta", "salir"],
+    ...["cancelar", "cancela", "cancele"],
+  ],
   undo: ["undo", "take back", "deshacer", "deshaz", "anular"],
   again: ["again", "show again", "repeat", "otra vez", "repetir", "de nuevo"],
   welcome: [
@@ -37,6 +40,10 @@ const WITH_MORE: Readonly<Record<KindWithMore, readonly string[]>> = {
   form: ["form", "formulario"],
   link: ["link", "enlazar", "enlace"],
 };
+/** Words that call off work that goes on; while none goes on they stop a guided walk, as above. */
+const CANCEL_WORDS = ["cancel", "cancelar", "cancela", "cancele"];
+/** A short id of work, as the button on its card says it; other words after "cancel" are no id. */
+const WORK_ID = /^[0-9a-f]{8}$/;
 const UNITS_WORDS = ["units", "unidades", "use", "usar", "in", "en"];
 const UNITS: Readonly<Record<UnitSystem, readonly string[]>> = {
   us: ["us", "us units", "imperial", "inglesas", "americanas", "unidades inglesas", "unidades americanas"],
@@ -56,6 +63,15 @@ export function parseCommand(text: string): Command | undefined {
   const folded = foldWords(text);
   if (/^[?¿\s]*\?$/.test(text)) return { kind: "help", what: "" };
   return parseWhole(folded) ?? parseUnits(folded) ?? parseLanguage(folded) ?? parseWithMore(folded);
+}
+
+/**
+ * Reads a message that calls off work that goes on.
+ * @returns the short id of the work, "" for whatever goes on here, or nothing when the message says something else
+ */
+export function readCancel(text: string): string | undefined {
+  const what = firstMatch(CANCEL_WORDS, (word) => afterWord(foldWords(text), word));
+  return what === undefined || what === "" || WORK_ID.test(what) ? what : undefined;
 }
 
 function parseWhole(folded: string): Command | undefined {

@@ -1,6 +1,7 @@
 import { buildNoticeCard } from "../messages/build-notice-card.ts";
 import { answerWalk } from "./answer-walk.ts";
 import { parseCommand } from "./commands.ts";
+import { markCaution } from "./mark-caution.ts";
 import { runCommand } from "./run-command.ts";
 import { openScene, show } from "./scene.ts";
 import { takeRequest } from "./start-request.ts";
@@ -18,6 +19,8 @@ export function converse(turn: Turn): Decision {
   const sent = [scene.text, ...Object.values(turn.form?.fields ?? {})];
   if (sent.some((text) => text.length > LONGEST_MESSAGE)) return refuseLong(scene);
   if (turn.form !== undefined) return takeForm(scene, turn.form);
+  const marked = markCaution(scene);
+  if (marked !== undefined) return marked;
   if (turn.aim !== undefined) return takeAimed(scene, turn.aim);
   const command = parseCommand(scene.text);
   const steered = command && runCommand(scene, command);

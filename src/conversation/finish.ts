@@ -1,8 +1,9 @@
-import type { NameLists } from "../books/books.ts";
+import { type Books, listNames } from "../books/books.ts";
 import type { Answer, Answered, NeedsFacts, OutOfRange } from "../declaration/answer.ts";
 import type { KnownFacts } from "../declaration/facts.ts";
 import type { Library } from "../library.ts";
 import { buildAnswerCard } from "../messages/build-answer-card.ts";
+import { buildStandingBlocks } from "../messages/build-caution-blocks.ts";
 import { buildHowCard } from "../messages/build-how-card.ts";
 import { buildNoticeCard } from "../messages/build-notice-card.ts";
 import type { Button, TextBlock } from "../messages/card.ts";
@@ -12,35 +13,71 @@ import { factOf, showValue, speakOf, type TopicVoice, voiceFor } from "../messag
 import type { Quantity } from "../units/quantity-kinds.ts";
 import { findAnswer } from "./past.ts";
 import { withStep } from "./scene.ts";
+import { type CautionLog, cautionSetting, rememberShown } from "./shown-cautions.ts";
 import type { ConversationState, LastAnswer, Walk } from "./state.ts";
 import { buildTableCard, resumeButton } from "./table.ts";
 import type { Purpose, Run, Show } from "./turn.ts";
 
-/** Makes the card and the state that a topic's answer leads to. */
-export function finish(run: Run, answered: Answered, library: Library, names?: NameLists): Show {
-  const voice = speakOf({ ...voiceFor(library, run.reader), ...(names && { names }) }, answered.topic);
+/**
+ * Makes the card and the state that a topic's answer leads to.
+ * @param log what was done about cautions here; left out where nothing is kept, and cautions then have no button
+ */
+export function finish(run: Run, answered: Answered, library: Library, books?: Books, log?: CautionLog): Show {
+  const named = books && { names: listNames(books), books };
+  const voice = speakOf({ ...voiceFor(library, run.reader), ...named }, answered.topic);
   const { purpose } = run;
   const { result } = answered;
   if (result.kind !== "answer")
     return purpose.kind === "answer" ? reopen(run, purpose, voice, answered, result) : cannot(run, voice, result);
-  if (purpose.kind === "how") return end(run, run.state, buildHowCard(voice, result, purpose.walk, purpose.result));
-  return showAnswer(run, purpose, voice, answered, result);
+  const about: AnswerAbout = { run, voice, answered, ...(log && { log }) };
+  return purpose.kind === "how" ? showHow(about, result, purpose) : showAnswer(about, result, purpose);
 }
 
-type Answering = Exclude<Purpose, { readonly kind: "how" }>;
+/** An answer with whom it is for. */
+interface AnswerAbout {
+  readonly run: Run;
+  readonly voice: TopicVoice;
+  readonly answered: Answered;
+  readonly log?: CautionLog;
+}
 
-function showAnswer(run: Run, purpose: Answering, voice: TopicVoice, answered: Answered, answer: Answer): Show {
+function showHow({ run, voice, log }: AnswerAbout, answer: Answer, { walk, result }: Explaining): Show {
+  const card = buildHowCard(voice, answer, walk, result);
+  if (log === undefined) return end(run, run.state, card);
+  const standing = buildStandingBlocks(voice, cautionSetting(run.state, [], log));
+  return end(run, run.state, { ...card, blocks: [...standing, ...card.blocks] });
+}
+
+type Explaining = Extract<Purpose, { readonly kind: "how" }>;
+type Answering = Exclude<Purpose, Explaining>;
+
+function showAnswer({ run, voice, answered, log }: AnswerAbout, answer: Answer, purpose: Answering): Show {
   const revised = purpose.kind === "answer" && purpose.revises !== undefined ? purpose.revises : undefined;
   const before = revised === undefined ? undefined : findAnswer(run.state, revised);
-  const changes = before === undefined ? [] : sayChanges(voice, before.facts, answered.facts);
+  const isGuided = voice.topic.guide !== undefined;
+  const changes = before === undefined || isGuided ? [] : sayChanges(voice, before.facts, answered.facts);
   const card = buildAnswerCard(voice, answered, answer, {
     walk: purpose.walk,
     notes: [...run.notes, ...changes],
     offers: waiting(run.state).map((walk): Button => resumeButton(voice, walk)),
     ...(before?.numbers !== undefined && { before: before.numbers }),
+    ...(log && {
+      cautions: cautionSetting(
+        purpose.kind === "again" ? saidAnew(run.state) : run.state,
+        answered.cautions,
+        log,
+        revised,
+      ),
+    }),
   });
-  if (purpose.kind === "again") return end(run, run.state, card);
-  return end(run, withStep(run.before, { ...run.state, last: toLast(purpose.walk, answered, answer) }), card);
+  const state = log === undefined ? run.state : rememberShown(run.state, answered.cautions, purpose.walk, revised);
+  if (purpose.kind === "again") return end(run, state, card);
+  return end(run, withStep(run.before, { ...state, last: toLast(purpose.walk, answered, answer) }), card);
+}
+
+/** Somebody who asks for an answer again wants to read all of it. */
+function saidAnew({ shown = [], ...rest }: ConversationState): ConversationState {
+  return { ...rest, shown: shown.filter(({ severity }) => severity === "stop") };
 }
 
 function toLast(walk: string, answered: Answered, answer: Answer): LastAnswer {

@@ -4,6 +4,7 @@ import { speakOf, type TopicVoice } from "../messages/voice.ts";
 import { refuseValue } from "./check-fact.ts";
 import { dropFollowUpLead } from "./commands.ts";
 import { type ParsedRequest, parseRequest, type RequestProblem } from "./grammar/parse-request.ts";
+import { ownWordsFact } from "./grammar/read-own-words.ts";
 import type { Unsettled } from "./state.ts";
 import type { Scene } from "./turn.ts";
 
@@ -43,7 +44,27 @@ export function hearAbout(scene: Scene, topic: string, text: string): Heard | El
   const follow = dropFollowUpLead(text);
   const parsed = listen(scene, follow, topic);
   if (parsed.topic !== undefined && parsed.topic !== topic) return { topic: parsed.topic, text: follow, parsed };
-  return sortOut(scene, follow, topic, parsed);
+  return sortOut(scene, follow, topic, joinOwnWords(scene, topic, parsed));
+}
+
+/** The topic that somebody's own words are about, where no topic was named. */
+export function topicHeard(scene: Scene, text: string): string | undefined {
+  return [...scene.library.topics.values()].find(({ guide }) => guide?.hears(text))?.id;
+}
+
+/** What somebody adds in their own words stands beside what they said before; words that say nothing change nothing. */
+function joinOwnWords({ library, state }: Scene, topicId: string, parsed: ParsedRequest): ParsedRequest {
+  const topic = library.topics.get(topicId);
+  const fact = topic?.guide && ownWordsFact(topic);
+  const said = fact === undefined ? undefined : parsed.facts[fact];
+  const about = [state.walk, state.last].find((one) => one?.topic === topicId);
+  const before = fact === undefined ? undefined : about?.facts[fact]?.value;
+  if (fact === undefined || said === undefined || before === undefined) return parsed;
+  const words = String(said.value);
+  if (topic?.guide?.hears(words))
+    return { ...parsed, facts: { ...parsed.facts, [fact]: { ...said, value: `${before}; ${words}` } } };
+  const { [fact]: _, ...facts } = parsed.facts;
+  return { ...parsed, facts, problems: [...parsed.problems, { kind: "unknown-word", word: words, nearest: [] }] };
 }
 
 /** True when a message begins with the word of this topic, so that it asks anew instead of following on. */

@@ -1,16 +1,14 @@
 import type { Reader } from "../messages/voice.ts";
-import type { ConversationState, LastAnswer, PastState, Walk } from "./state.ts";
+import type { ConversationState, LastAnswer, PastState, StepChange, Walk } from "./state.ts";
 
 const MOST_STEPS_BACK = 20;
 const MOST_PARKED = 3;
-
-type Changed = Pick<PastState, "units" | "language">;
 
 /** Adds the state before this step to the past of the state after it; `changed` holds preferences as they were. */
 export function remember(
   before: ConversationState,
   after: ConversationState,
-  changed: Changed = {},
+  changed: StepChange = {},
 ): ConversationState {
   const { walk, parked, last } = before;
   const step: PastState = {
@@ -26,14 +24,19 @@ export function remember(
 export function takeBack(
   state: ConversationState,
   reader: Reader,
-): { readonly state: ConversationState; readonly reader: Reader; readonly changed: Changed } | undefined {
+): { readonly state: ConversationState; readonly reader: Reader; readonly changed: StepChange } | undefined {
   const step = state.past.at(-1);
   if (step === undefined) return undefined;
-  const { units, language, ...rest } = step;
+  const { units, language, marked, ...rest } = step;
+  const { walksStarted, shown } = state;
   return {
-    state: { ...rest, walksStarted: state.walksStarted, past: state.past.slice(0, -1) },
+    state: { ...rest, ...(shown && { shown }), walksStarted, past: state.past.slice(0, -1) },
     reader: { language: language ?? reader.language, units: units ?? reader.units },
-    changed: { ...(units !== undefined && { units }), ...(language !== undefined && { language }) },
+    changed: {
+      ...(units !== undefined && { units }),
+      ...(language !== undefined && { language }),
+      ...(marked !== undefined && { marked }),
+    },
   };
 }
 

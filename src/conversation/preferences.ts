@@ -3,9 +3,9 @@ import { buildNoticeCard } from "../messages/build-notice-card.ts";
 import type { Button } from "../messages/card.ts";
 import type { Language } from "../messages/language.ts";
 import { quiet } from "../messages/notes.ts";
-import { type Reader, voiceFor } from "../messages/voice.ts";
+import type { Reader } from "../messages/voice.ts";
 import type { UnitSystem } from "../units/quantity-kinds.ts";
-import { show } from "./scene.ts";
+import { show, voiceOf } from "./scene.ts";
 import type { PastState } from "./state.ts";
 import { buildTableCard } from "./table.ts";
 import type { Decision, Scene } from "./turn.ts";
@@ -30,7 +30,7 @@ export function changeLanguage(scene: Scene, language: Language | undefined): De
 
 /** The same scene for a reader with other preferences. */
 export function readAs(scene: Scene, reader: Reader): Scene {
-  return { ...scene, reader, voice: voiceFor(scene.library, reader) };
+  return { ...scene, reader, voice: voiceOf(scene, reader) };
 }
 
 function tell(scene: Scene, title: string, text: string, changed: Pick<PastState, "units" | "language">): Decision {

@@ -1,9 +1,9 @@
 import type { Library } from "../library.ts";
 import type { Card } from "../messages/card.ts";
-import { voiceFor } from "../messages/voice.ts";
+import { type Reader, type Voice, voiceFor } from "../messages/voice.ts";
 import { normaliseText } from "../units/normalise-text.ts";
 import { remember } from "./past.ts";
-import type { ConversationState, PastState, Walk } from "./state.ts";
+import type { ConversationState, PastState, StepChange, Walk } from "./state.ts";
 import type { Scene, Show, Turn } from "./turn.ts";
 
 /** Sets the scene for a message: plain text, the reader's voice, and a state that today's library understands. */
@@ -18,17 +18,17 @@ export function openScene(turn: Turn): Scene {
     text: normaliseText(turn.text),
     state,
     before: state,
-    voice: { ...voiceFor(turn.library, turn.reader), names: turn.names },
+    voice: voiceOf(turn, turn.reader),
   };
 }
 
+/** How this reader is spoken to, with the company's own names at hand. */
+export function voiceOf({ library, names, books }: Pick<Turn, "library" | "names" | "books">, reader: Reader): Voice {
+  return { ...voiceFor(library, reader), names, ...(books && { books }) };
+}
+
 /** Ends a message with a card; a changed state can be taken back later. */
-export function show(
-  scene: Scene,
-  state: ConversationState,
-  card: Card,
-  changed: Pick<PastState, "units" | "language"> = {},
-): Show {
+export function show(scene: Scene, state: ConversationState, card: Card, changed: StepChange = {}): Show {
   return {
     kind: "show",
     card,
@@ -42,7 +42,7 @@ export function show(
 export function withStep(
   before: ConversationState,
   after: ConversationState,
-  changed: Pick<PastState, "units" | "language"> = {},
+  changed: StepChange = {},
 ): ConversationState {
   const isSame = before.walk === after.walk && before.parked === after.parked && before.last === after.last;
   return isSame && Object.keys(changed).length === 0 ? after : remember(before, after, changed);
@@ -50,13 +50,16 @@ export function withStep(
 
 /** A state without what a newer library no longer knows, so that an old conversation never fails. */
 function keepKnown(state: ConversationState, library: Library): ConversationState {
+  const shown = state.shown?.filter(({ id }) => library.cautions.some((caution) => caution.id === id));
   return {
     ...keepKnownParts(state, library),
+    ...(shown !== undefined && { shown }),
     walksStarted: state.walksStarted,
-    past: state.past.map(({ units, language, ...parts }) => ({
+    past: state.past.map(({ units, language, marked, ...parts }) => ({
       ...keepKnownParts(parts, library),
       ...(units !== undefined && { units }),
       ...(language !== undefined && { language }),
+      ...(marked !== undefined && { marked }),
     })),
   };
 }

@@ -1,9 +1,10 @@
+import type { KnownFacts } from "../declaration/facts.ts";
 import { buildNotUnderstoodCard } from "../messages/build-problem-card.ts";
 import type { TextBlock } from "../messages/card.ts";
 import { problem } from "../messages/notes.ts";
 import { speakOf } from "../messages/voice.ts";
 import type { ParsedRequest } from "./grammar/parse-request.ts";
-import { type Elsewhere, type Heard, hearAbout, listen, opensTopic, saysNothing, sortOut } from "./hear.ts";
+import { type Elsewhere, type Heard, hearAbout, listen, opensTopic, saysNothing, sortOut, topicHeard } from "./hear.ts";
 import { park } from "./past.ts";
 import { show } from "./scene.ts";
 import type { ConversationState, LastAnswer } from "./state.ts";
@@ -23,9 +24,10 @@ export function takeRequest(scene: Scene): Decision {
     if (!saysNothing(heard)) return revise(scene, last, heard);
   }
   const parsed = listen(scene, text);
-  return parsed.topic === undefined
-    ? notUnderstood(scene, parsed)
-    : startRequest(scene, { topic: parsed.topic, text, parsed });
+  if (parsed.topic !== undefined) return startRequest(scene, { topic: parsed.topic, text, parsed });
+  const heard = topicHeard(scene, text);
+  if (heard === undefined) return notUnderstood(scene, parsed);
+  return startRequest(scene, { topic: heard, text, parsed: listen(scene, text, heard) });
 }
 
 /** Begins a new question; one that is open is set aside. */
@@ -33,7 +35,7 @@ export function startRequest(scene: Scene, { topic, text, parsed }: Elsewhere): 
   const heard = sortOut(scene, text, topic, parsed);
   const walk = beginWalk(speakOf(scene.voice, topic).topic, {
     id: nextId(scene),
-    known: {},
+    known: onRecord(scene, topic),
     heard,
     isBare: saysNothing(heard) && heard.unsettled.length === 0,
   });
@@ -62,6 +64,13 @@ export function changeFact(scene: Scene, answer: LastAnswer, fact: string): Deci
     ...(answer.walk !== undefined && { revises: answer.walk }),
   });
   return proceed(scene, setAside(scene), askNext(walk, fact), openingNotes(scene, NOTHING_HEARD));
+}
+
+/** What the records say that a guided topic has facts for; what others are not told they assume, and say so. */
+function onRecord({ record = {}, library }: Scene, topic: string): KnownFacts {
+  const { facts = {}, guide } = library.topics.get(topic) ?? {};
+  if (guide === undefined) return {};
+  return Object.fromEntries(Object.entries(record).filter(([fact]) => Object.hasOwn(facts, fact)));
 }
 
 /** Id of the walk or answer that this message starts. */

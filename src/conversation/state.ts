@@ -1,3 +1,4 @@
+import type { RaisedCaution } from "../declaration/answer.ts";
 import type { KnownFacts } from "../declaration/facts.ts";
 import type { Language } from "../messages/language.ts";
 import type { Quantity, UnitSystem } from "../units/quantity-kinds.ts";
@@ -38,6 +39,19 @@ export interface LastAnswer {
   readonly numbers?: Readonly<Record<string, Quantity>>;
 }
 
+/** A caution that was shown, so that it need not be said again in full, and that a stop is not passed over. */
+export interface ShownCaution extends Pick<RaisedCaution, "id" | "severity" | "data" | "local"> {
+  /** Id of the walk or request whose answer showed it. */
+  readonly walk: string;
+  /** True: it was shown again with newer data, or its answer was put right; only its own button still speaks of it. */
+  readonly isPast?: true;
+}
+/** A caution and the data that it was shown with, written down. */
+export interface CautionKey {
+  readonly caution: string;
+  readonly about: string;
+}
+
 /** What a conversation remembers of one person. Plain data: it is stored as JSON and undone by restoring it. */
 export interface ConversationState {
   readonly walk?: Walk;
@@ -45,6 +59,8 @@ export interface ConversationState {
   readonly parked?: readonly Walk[];
   /** The last question that was answered, so that "hot 150" or "how?" can follow it. */
   readonly last?: LastAnswer;
+  /** Cautions that were shown here, oldest first; undo leaves them, because they were read. */
+  readonly shown?: readonly ShownCaution[];
   /** Number of walks and requests ever started here; never goes back, so that their ids stay unique. */
   readonly walksStarted: number;
   /** Earlier states, newest last, for `undo`; each without its own past. */
@@ -57,6 +73,10 @@ export interface PastState {
   /** Preferences as they were, when the step changed them. */
   readonly units?: UnitSystem;
   readonly language?: Language;
+  /** Cautions that the step recorded as seen or skipped. */
+  readonly marked?: readonly CautionKey[];
 }
+/** What a step changed besides the conversation, as it was before. */
+export type StepChange = Pick<PastState, "units" | "language" | "marked">;
 
 export const EMPTY_STATE: ConversationState = { walksStarted: 0, past: [] };

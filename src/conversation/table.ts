@@ -1,3 +1,4 @@
+import type { Guidance } from "../declaration/topic.ts";
 import { buildUnsettledCard } from "../messages/build-problem-card.ts";
 import { buildQuestionCard } from "../messages/build-question-card.ts";
 import type { Button, Card, TextBlock } from "../messages/card.ts";
@@ -9,7 +10,8 @@ import type { ConversationState, Walk } from "./state.ts";
 import type { Decision, Scene } from "./turn.ts";
 
 /** Goes on with a walk: what must be settled, else the next question, else the answer. */
-export function proceed(scene: Scene, state: ConversationState, walk: Walk, notes: readonly TextBlock[]): Decision {
+export function proceed(scene: Scene, state: ConversationState, given: Walk, notes: readonly TextBlock[]): Decision {
+  const walk = followGuide(scene.voice, given);
   const card = buildTableCard(scene.voice, walk, notes);
   if (card !== undefined) return show(scene, withWalk(state, walk), card);
   return {
@@ -38,15 +40,31 @@ export function buildTableCard(voice: Voice, walk: Walk, notes: readonly TextBlo
   const [fact] = walk.toAsk;
   if (fact === undefined) return undefined;
   const current = walk.facts[fact]?.value;
+  const guidance = guide(voice, walk);
   const question = {
     walk: walk.id,
     fact,
     place: walk.asked.length + 1,
-    of: walk.asked.length + walk.toAsk.length,
+    ...(topicVoice.topic.guide === undefined && { of: walk.asked.length + walk.toAsk.length }),
     canGoBack: walk.asked.length > 0,
     ...(current !== undefined && { current }),
+    ...(guidance?.fact === fact && { guidance }),
   };
   return buildQuestionCard(topicVoice, question, notes);
+}
+
+/** In a guided topic one question is open at a time: the one that was gone back to, else the one that the guide picks. */
+function followGuide(voice: Voice, walk: Walk): Walk {
+  if (speakOf(voice, walk.topic).topic.guide === undefined) return walk;
+  const [open] = walk.toAsk;
+  if (open !== undefined) return { ...walk, toAsk: [open] };
+  const next = guide(voice, walk);
+  return { ...walk, toAsk: next === undefined ? [] : [next.fact] };
+}
+
+/** What the guide of a topic asks next. */
+export function guide(voice: Voice, { topic, facts }: Walk): Guidance | undefined {
+  return voice.books && speakOf(voice, topic).topic.guide?.next(facts, voice.books);
 }
 
 /** The button that goes on with a walk: the open one, else the one set aside last, else one open elsewhere. */

@@ -1,5 +1,5 @@
 import type { KnownFact } from "../declaration/facts.ts";
-import { isNeeded } from "../declaration/run-topic.ts";
+import { isNeeded, listedFacts } from "../declaration/run-topic.ts";
 import { buildFormCard } from "../messages/build-form-card.ts";
 import { buildNotUnderstoodCard } from "../messages/build-problem-card.ts";
 import { exampleOf } from "../messages/say-problem.ts";
@@ -21,7 +21,7 @@ export function takeForm(scene: Scene, form: SentForm): Decision {
   if (!scene.library.topics.has(form.topic))
     return show(scene, scene.state, buildNotUnderstoodCard(scene.voice, "", undefined, []));
   const voice = speakOf(scene.voice, form.topic);
-  const fields = Object.keys(voice.topic.facts).map((fact) => readField(scene, form, fact));
+  const fields = listedFacts(voice.topic).map((fact) => readField(scene, form, fact));
   const problems = Object.fromEntries(fields.flatMap((field) => ("why" in field ? [[field.fact, field.why]] : [])));
   if (Object.keys(problems).length > 0) {
     const typed = Object.fromEntries(fields.map((field) => [field.fact, field.typed]));

@@ -1,9 +1,10 @@
-import type { NameLists } from "../books/books.ts";
+import type { Books, NameLists } from "../books/books.ts";
 import type { KnownFacts } from "../declaration/facts.ts";
 import type { Library } from "../library.ts";
 import type { Aim, Card, TextBlock } from "../messages/card.ts";
 import type { Reader, Voice } from "../messages/voice.ts";
-import type { OpenWalk } from "../ports/store.ts";
+import type { CautionMark, OpenWalk } from "../ports/store.ts";
+import type { CautionLog } from "./shown-cautions.ts";
 import type { ConversationState } from "./state.ts";
 
 /** A form that was sent: what stands in each field. */
@@ -24,9 +25,21 @@ export interface Turn {
   /** Makes the id of a walk or answer that this message may start unlike any other. */
   readonly newId: string;
   readonly company: { readonly name: string; readonly isInvented: boolean };
+  /** What recording a caution as seen takes; left out where nothing is kept. */
+  readonly cautions?: CautionTurn;
   readonly library: Library;
   /** Names of the company's books, offered where one of them is asked for. */
   readonly names: NameLists;
+  /** The books themselves, which guided topics ask by. */
+  readonly books?: Books;
+  /** What the records say of who asks and of the job, for the topics that have such facts. */
+  readonly record?: KnownFacts;
+}
+
+/** What was done about cautions in this conversation, where its people are, and who speaks now. */
+export interface CautionTurn extends CautionLog {
+  readonly speaker: string;
+  readonly now_ms: number;
 }
 
 /** What a message leaves behind besides its card. */
@@ -39,6 +52,8 @@ interface Outcome {
 export interface Show extends Outcome {
   readonly kind: "show";
   readonly card: Card;
+  /** What is to be recorded about cautions. */
+  readonly marks?: readonly CautionMark[];
 }
 /** The message is answered by running a topic and then `finish`. */
 export interface Run extends Outcome {

@@ -2,15 +2,21 @@ import { buildNoticeCard } from "../messages/build-notice-card.ts";
 import { quiet } from "../messages/notes.ts";
 import { takeBack } from "./past.ts";
 import { readAs } from "./preferences.ts";
-import type { PastState } from "./state.ts";
+import type { StepChange } from "./state.ts";
 import { buildTableCard, resumeButtons } from "./table.ts";
 import type { Decision, Scene, Show } from "./turn.ts";
 
-/** Takes back the last step: walk, answer and preferences are what they were. */
+/** Takes back the last step: walk, answer and preferences are what they were, and what was marked counts as not seen. */
 export function undo(scene: Scene): Decision {
-  const { common } = scene.voice;
   const back = takeBack(scene.state, scene.reader);
-  if (back === undefined) return notice(scene, [common.nothingToUndo]);
+  if (back === undefined) return notice(scene, [scene.voice.common.nothingToUndo]);
+  const decision = returnTo(scene, back);
+  const { marked } = back.changed;
+  if (marked === undefined || decision.kind === "run") return decision;
+  return { ...decision, marks: marked.map((key) => ({ ...key, act: "unseen" as const })) };
+}
+
+function returnTo(scene: Scene, back: NonNullable<ReturnType<typeof takeBack>>): Decision {
   const before = readAs({ ...scene, state: back.state }, back.reader);
   const said = sayUndone(before, back.changed);
   const table = back.state.walk && buildTableCard(before.voice, back.state.walk, [quiet(said)]);
@@ -39,8 +45,9 @@ function notice(scene: Scene, sentences: readonly [string, ...string[]]): Show {
   return { kind: "show", card, state: scene.state, reader: scene.reader };
 }
 
-function sayUndone(scene: Scene, { units, language }: Pick<PastState, "units" | "language">): string {
+function sayUndone(scene: Scene, { units, language, marked }: StepChange): string {
   const { common } = scene.voice;
+  if (marked !== undefined) return common.undoneMark(marked.map(({ caution }) => caution).join(", "));
   if (units !== undefined) return common.undoneUnits[units];
   return language === undefined ? common.undone : common.undoneLanguage;
 }

@@ -1,6 +1,6 @@
 import type { KnownFact, KnownFacts } from "../declaration/facts.ts";
 import { missingFacts } from "../declaration/run-topic.ts";
-import type { Topic } from "../declaration/topic.ts";
+import { PASSED_OVER, type Topic } from "../declaration/topic.ts";
 import type { Heard } from "./hear.ts";
 import type { Unsettled, Walk } from "./state.ts";
 
@@ -68,6 +68,24 @@ export function followFacts(topic: Topic, before: Walk, after: Walk): Walk {
 /** Leaves a fact to its default, or open. */
 export function leaveOut(walk: Walk, fact: string): Walk {
   return moveToAsked({ ...walk, facts: without(walk.facts, [fact]) }, fact);
+}
+
+/** Leaves a question of a guide open for good, so that it is not asked again. */
+export function passOver(walk: Walk, fact: string): Walk {
+  const before = walk.facts[PASSED_OVER]?.value;
+  const passed = unique([...(typeof before === "string" ? before.split(",") : []), fact]);
+  const open = leaveOut(walk, fact);
+  return { ...open, facts: { ...open.facts, [PASSED_OVER]: { value: passed.join(","), from: "asked" } } };
+}
+
+/** A choice and the reading that may answer it instead are one answer: the newer one stands. */
+export function dropTwin(topic: Topic, walk: Walk, fact: string): Walk {
+  const twins = Object.entries(topic.facts).flatMap(([id, spec]) => {
+    if (spec.type !== "choice" || spec.orReading === undefined) return [];
+    if (id === fact) return [spec.orReading];
+    return spec.orReading === fact ? [id] : [];
+  });
+  return twins.length === 0 ? walk : { ...walk, facts: without(walk.facts, twins) };
 }
 
 /** Asks this fact next, whatever was known of it; what was said stays as the answer that may be kept. */

@@ -1,3 +1,4 @@
+import type { Language } from "../messages/language.ts";
 import type { Quantity, QuantityKind } from "../units/quantity-kinds.ts";
 import type { Chart } from "./chart.ts";
 import type { Assumption, KnownFacts } from "./facts.ts";
@@ -33,7 +34,7 @@ export interface NameResult<I extends string = string> {
 }
 export type Result<I extends string = string> = NumberResult<I> | NameResult<I>;
 
-/** What one field of a finding holds: a quantity, a plain word that needs no translation, or the id of a fact. */
+/** What one field of a finding holds: a quantity, a plain word that needs no translation, or ids of facts with commas between. */
 export type DatumKind = QuantityKind | "word" | "fact";
 export type FindingSpecs = Readonly<Record<string, Readonly<Record<string, DatumKind>>>>;
 export type FindingDatum = Quantity | string;
@@ -59,6 +60,18 @@ export interface RaisedCaution {
   readonly data: Readonly<Record<string, FindingDatum>>;
   readonly cites: readonly [Source, ...Source[]];
   readonly decides: Decider;
+  /** What the place or the company has changed about it. */
+  readonly local?: LocalChange;
+}
+/** What a company writes itself, in each language. */
+export type LocalText = Readonly<Record<Language, string>>;
+/** A local amendment, as it is shown with the caution that it changes. */
+export interface LocalChange {
+  readonly action: "tighten" | "replace" | "silence";
+  /** Said after what the caution asks; with "replace" instead of it. */
+  readonly asks?: LocalText;
+  readonly because: LocalText;
+  readonly by: Source;
 }
 
 /** A table of results: a cell is a quantity, a plain name, or a finding that the catalogue words. */
@@ -71,6 +84,8 @@ export interface AnswerTable<F extends Finding = Finding> {
 export interface NextStep<F extends Finding = Finding> {
   readonly say: F;
   readonly request: string;
+  /** True: the request only makes sense about this very answer. */
+  readonly follows?: true;
 }
 
 export interface Answer<I extends string = string, F extends Finding = Finding> {
@@ -106,6 +121,8 @@ export interface Answered {
   readonly facts: KnownFacts;
   readonly result: Answer | NeedsFacts | OutOfRange;
   readonly cautions: readonly RaisedCaution[];
+  /** Cautions that would be raised here, had no local amendment silenced them; only where the topic tells of them. */
+  readonly silenced?: readonly RaisedCaution[];
 }
 
 /** Short way to write a quantity: `q("volume", tank_L)`. */

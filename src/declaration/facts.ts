@@ -16,6 +16,8 @@ interface FactCommon<V> {
   readonly unless?: string;
   /** True: a value without its word never lands here ("60 psi" alone is not the relief setting). */
   readonly byNameOnly?: true;
+  /** True: one of many that only a guide asks for; forms, help and manual leave it out. */
+  readonly unlisted?: true;
 }
 
 export interface QuantityFact<K extends QuantityKind = QuantityKind> extends FactCommon<number> {
@@ -32,6 +34,8 @@ export interface QuantityFact<K extends QuantityKind = QuantityKind> extends Fac
 export interface ChoiceFact<O extends string = string> extends FactCommon<O> {
   readonly type: "choice";
   readonly options: readonly O[];
+  /** Another fact of the topic, a quantity: a measured value typed for this question is kept there instead. */
+  readonly orReading?: string;
 }
 export interface FlagFact extends FactCommon<boolean> {
   readonly type: "flag";
@@ -40,14 +44,19 @@ export interface FlagFact extends FactCommon<boolean> {
 export interface NameFact extends FactCommon<string> {
   readonly type: "name";
   /** Which list of the books the name must stand in, so that it can be checked and offered. */
-  readonly of: "model" | "place";
+  readonly of: "model" | "place" | "person" | "job";
 }
 /** A calendar day, written YYYY-MM-DD. */
 export interface DayFact extends FactCommon<string> {
   readonly type: "day";
 }
 
-export type FactSpec = QuantityFact | ChoiceFact | FlagFact | NameFact | DayFact;
+/** What somebody says in their own words; the words of a request that are no other fact land here. */
+export interface TextFact extends FactCommon<string> {
+  readonly type: "text";
+}
+
+export type FactSpec = QuantityFact | ChoiceFact | FlagFact | NameFact | DayFact | TextFact;
 export type FactSpecs = Readonly<Record<string, FactSpec>>;
 
 type Value<F> = F extends QuantityFact

@@ -18,7 +18,7 @@ export function runTopic(
   done: PartsDone = runAllParts(topic, known, books, report),
 ): Answered {
   const facts = assumeDefaults(topic, known);
-  const refused = refuse(topic, facts);
+  const refused = refuse(topic, facts) ?? askOn(topic, facts, books);
   if (refused) return { topic: topic.id, facts, result: refused, cautions: [] };
   // The declaration ties `facts` to `compute`; that tie was erased with the types, and is kept by the checks above.
   const complete = nameWithUnits(topic, facts) as never;
@@ -98,7 +98,7 @@ export function nameWithUnit(id: string, spec: FactSpec): string {
 }
 
 function assumeDefaults(topic: Topic, known: KnownFacts): KnownFacts {
-  const own = Object.entries(topic.facts).flatMap(([id, spec]): [string, KnownFact][] => {
+  const own = specsInOrder(topic, known).flatMap(([id, spec]): [string, KnownFact][] => {
     const told = known[id];
     if (told !== undefined) return [[id, told]];
     return spec.default === undefined ? [] : [[id, { value: spec.default.value, from: "assumed" }]];
@@ -107,13 +107,19 @@ function assumeDefaults(topic: Topic, known: KnownFacts): KnownFacts {
 }
 
 function withAssumptions(topic: Topic, facts: KnownFacts, assumed: Readonly<Record<string, Assumption>>): KnownFacts {
-  const all = Object.keys(topic.facts).flatMap((id): [string, KnownFact][] => {
+  const all = specsInOrder(topic, facts).flatMap(([id]): [string, KnownFact][] => {
     const told = facts[id];
     if (told !== undefined) return [[id, told]];
     const taken = assumed[id];
     return taken === undefined ? [] : [[id, { value: taken.value, from: "assumed" }]];
   });
   return Object.fromEntries(all);
+}
+
+/** A guided topic is answered when its guide has no more to ask. */
+function askOn({ guide }: Topic, facts: KnownFacts, books: Books): NeedsFacts | undefined {
+  const next = guide?.next(facts, books);
+  return next && { kind: "needs-facts", missing: [next.fact] };
 }
 
 function refuse(topic: Topic, facts: KnownFacts): NeedsFacts | OutOfRange | undefined {
@@ -137,9 +143,25 @@ function findOutOfRange(topic: Topic, facts: KnownFacts): OutOfRange | undefined
 
 function nameWithUnits(topic: Topic, facts: KnownFacts): Readonly<Record<string, FactValue>> {
   return Object.fromEntries(
-    Object.entries(topic.facts).flatMap(([id, spec]) => {
+    specsInOrder(topic, facts).flatMap(([id, spec]) => {
       const known = facts[id];
       return known === undefined ? [] : [[nameWithUnit(id, spec), known.value]];
     }),
   );
+}
+
+/** The facts as they are declared; where a guide asks, as they were told, because there the order says something. */
+function specsInOrder({ facts, guide }: Topic, known: KnownFacts): readonly (readonly [string, FactSpec])[] {
+  const declared = Object.entries(facts);
+  if (guide === undefined) return declared;
+  const told = Object.keys(known).flatMap((id): [string, FactSpec][] => {
+    const spec = facts[id];
+    return spec === undefined ? [] : [[id, spec]];
+  });
+  return [...told, ...declared.filter(([id]) => known[id] === undefined)];
+}
+
+/** The facts of a topic that people are shown; what only a guide asks for is left out. */
+export function listedFacts({ facts }: Topic): readonly string[] {
+  return Object.keys(facts).filter((id) => facts[id]?.unlisted !== true);
 }

@@ -1,7 +1,8 @@
 import type { Books } from "../books/books.ts";
 import type { SiteFacts } from "../cautions/site-facts.ts";
-import type { Answer, Finding, FindingOf, FindingSpecs, OutOfRange, RaisedCaution } from "./answer.ts";
-import type { FactSpecs, FactsOf } from "./facts.ts";
+import type { Hazard } from "../faults/knowledge.ts";
+import type { Answer, AnswerTable, Finding, FindingOf, FindingSpecs, OutOfRange, RaisedCaution } from "./answer.ts";
+import type { FactSpecs, FactsOf, KnownFacts } from "./facts.ts";
 
 /** Called by long work now and then: `done` of `total` parts, and what can be said already. */
 export type ReportProgress = (done: number, total: number, soFar?: Finding) => void;
@@ -21,6 +22,35 @@ export interface TopicParts<Facts, F extends Finding, P> {
   readonly preview: (facts: Facts, books: Books, done: PartsDone<P>) => F | undefined;
 }
 
+/** What a guided topic asks next, and why. */
+export interface Guidance<F extends Finding = Finding> {
+  readonly fact: string;
+  /** True: the question is a danger's stop line. It is said first, alone, and is not passed over. */
+  readonly isStop?: true;
+  /** Options of a choice that are offered as buttons; all of them where left out. */
+  readonly options?: readonly string[];
+  /** What is seen to before, by the ids of the hazard sentences; said first. */
+  readonly hazards?: readonly Hazard[];
+  /** Said before the question. */
+  readonly before?: readonly F[];
+  /** Shown after the question. */
+  readonly about?: readonly AnswerTable<F>[];
+}
+
+/** Text fact in which a guided topic keeps what was asked and could not be told: ids with commas between. */
+export const PASSED_OVER = "passed_over";
+
+/** A topic whose next question depends on the answers so far: its facts are optional, and the guide picks among them. */
+export interface TopicGuide<F extends Finding = Finding> {
+  /**
+   * @param known what was told, in the order in which it was told
+   * @returns nothing when there is nothing more to ask, so that the topic is answered
+   */
+  readonly next: (known: KnownFacts, books: Books) => Guidance<F> | undefined;
+  /** True when these words, in any language, speak of what the topic is about. */
+  readonly hears: (text: string) => boolean;
+}
+
 /**
  * One question that Oldhand answers. The slash request, guided questions, forms, help, JSON and manual page are all
  * made from this, with the sentences that the message catalogues hold under the same id.
@@ -36,6 +66,8 @@ export interface TopicDeclaration<
   readonly id: string;
   /** "long" work runs in the worker pool with progress shown; "short" answers at once. */
   readonly work: "short" | "long";
+  /** What it borrows from the house to compute with. */
+  readonly uses?: "solver";
   readonly facts: S;
   /** Ids of every number or name it may return. */
   readonly results: Q;
@@ -44,6 +76,8 @@ export interface TopicDeclaration<
   /** Tables and charts by id, with the ids of their columns or series. */
   readonly tables?: T;
   readonly charts?: T;
+  /** Set where the questions depend on the answers. */
+  readonly guide?: TopicGuide<FindingOf<F>>;
   /** Long work in parts; `compute` and `site` then only put together what the parts came to. */
   readonly parts?: TopicParts<FactsOf<S>, FindingOf<F>, P>;
   readonly compute: (
@@ -66,6 +100,8 @@ export interface TopicDeclaration<
 export interface Topic {
   readonly id: string;
   readonly work: "short" | "long";
+  /** What it borrows from the house to compute with. */
+  readonly uses?: "solver";
   readonly facts: FactSpecs;
   readonly results: readonly string[];
   readonly findings: FindingSpecs;
@@ -80,6 +116,7 @@ export interface Topic {
   };
   readonly compute: (facts: never, books: Books, report: ReportProgress, done: never) => Answer | OutOfRange;
   readonly site?: (facts: never, books: Books, done?: never) => SiteFacts;
+  readonly guide?: TopicGuide;
   readonly conclude?: (answer: never, raised: readonly RaisedCaution[], silenced: readonly RaisedCaution[]) => Answer;
 }
 

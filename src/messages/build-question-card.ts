@@ -1,46 +1,61 @@
 import type { FactValue } from "../declaration/facts.ts";
+import type { Guidance } from "../declaration/topic.ts";
+import { buildHazardBlock, buildStopBlock } from "./build-hazard-block.ts";
+import { buildTableBlock } from "./build-table-blocks.ts";
 import type { Block, Button, Card, TextBlock } from "./card.ts";
-import { type FactVoice, factOf, showValue, type TopicVoice, writeValue } from "./voice.ts";
+import { type FactVoice, factOf, sayFinding, showValue, type TopicVoice, writeValue } from "./voice.ts";
 
 /** The question on the table, as the conversation sees it. */
 export interface Question {
   readonly walk: string;
   readonly fact: string;
-  /** Number of this question and of all, from 1. */
+  /** Number of this question, from 1, and of all; left out where that depends on the answers. */
   readonly place: number;
-  readonly of: number;
+  readonly of?: number;
   readonly canGoBack: boolean;
   /** What was said before, when the question is asked again. */
   readonly current?: FactValue;
+  /** Why a guide asks it, and what is seen to first. */
+  readonly guidance?: Guidance;
 }
 
-/** Asks one question: prompt, help, the usual answers as buttons, and the way back and out. */
+/** Asks one question: what to see to first, prompt, help, the usual answers as buttons, and the way back and out. */
 export function buildQuestionCard(voice: TopicVoice, question: Question, notes: readonly TextBlock[]): Card {
   const { common } = voice;
+  const { guidance, place, of } = question;
   const fact = factOf(voice, question.fact);
   const { help, question: prompt } = fact.words;
   const answers = answerButtons(voice, fact, question);
+  const before = (guidance?.before ?? []).map((finding): TextBlock => plain(sayFinding(voice, finding)));
+  const stop = guidance?.isStop ? [buildStopBlock(voice, prompt)] : [];
   const blocks: Block[] = [
+    ...stop,
     ...notes,
+    ...(guidance?.hazards ?? []).map((hazard) => buildHazardBlock(voice, hazard)),
+    ...before,
     {
       kind: "question",
-      prompt,
+      prompt: guidance?.isStop ? common.stopDone : prompt,
       ...(help !== undefined && { help }),
-      progress: common.progress(String(question.place), String(question.of)),
+      progress: of === undefined ? common.question(String(place)) : common.progress(String(place), String(of)),
     },
     ...(answers.length === 0 ? [] : [{ kind: "buttons" as const, buttons: answers }]),
     { kind: "buttons", buttons: moveButtons(voice, fact, question) },
+    ...(guidance?.about ?? []).map((table) => buildTableBlock(voice, table)),
   ];
   return {
     title: voice.words.title,
     blocks,
-    summary: [...notes.map((note) => note.text), prompt].join(" "),
+    summary: [...stop, ...notes, ...before]
+      .map(({ text }) => text)
+      .concat(stop.length > 0 ? [] : [prompt])
+      .join(" "),
   };
 }
 
 function answerButtons(voice: TopicVoice, fact: FactVoice, question: Question): Button[] {
   const aim = { walk: question.walk, fact: fact.id };
-  const values = usualValues(voice, fact).filter((value) => value !== question.current);
+  const values = usualValues(voice, fact, question.guidance).filter((value) => value !== question.current);
   const button = (value: FactValue): Button => ({
     label: showValue(voice, fact, value),
     say: writeValue(voice, fact, value),
@@ -56,17 +71,18 @@ function answerButtons(voice: TopicVoice, fact: FactVoice, question: Question): 
 /** A phone shows this many names; any other may be typed. */
 const MOST_NAMES = 20;
 
-function usualValues({ names }: TopicVoice, { spec }: FactVoice): readonly FactValue[] {
+function usualValues({ names }: TopicVoice, { spec }: FactVoice, guidance: Guidance | undefined): readonly FactValue[] {
   switch (spec.type) {
     case "choice":
-      return spec.options;
+      return guidance?.options ?? spec.options;
     case "flag":
       return [true, false];
     case "quantity":
       return spec.usual ?? [];
     case "name":
-      return names?.[spec.of].slice(0, MOST_NAMES) ?? [];
+      return names?.[spec.of]?.slice(0, MOST_NAMES) ?? [];
     case "day":
+    case "text":
       return [];
   }
 }
@@ -74,18 +90,23 @@ function usualValues({ names }: TopicVoice, { spec }: FactVoice): readonly FactV
 function moveButtons(voice: TopicVoice, fact: FactVoice, question: Question): Button[] {
   const { common } = voice;
   const aim = { walk: question.walk, fact: fact.id };
-  const skip = skipLabel(voice, fact);
+  const skip = skipLabel(voice, fact, question);
+  const mayBeForm = question.place === 1 && (question.of ?? 1) > 1;
   return [
     ...(skip === undefined ? [] : [{ label: skip, say: common.say.skip, aim }]),
     ...(question.canGoBack ? [{ label: common.back, say: common.say.back, aim }] : []),
     { label: common.stop, say: common.say.stop, aim },
-    ...(question.place === 1 && question.of > 1
-      ? [{ label: common.asForm, say: common.say.form(voice.topic.id) }]
-      : []),
+    ...(mayBeForm ? [{ label: common.asForm, say: common.say.form(voice.topic.id) }] : []),
   ];
 }
 
-function skipLabel(voice: TopicVoice, fact: FactVoice): string | undefined {
+function skipLabel(voice: TopicVoice, fact: FactVoice, { guidance }: Question): string | undefined {
+  if (guidance?.isStop) return undefined;
   if (fact.spec.default !== undefined) return voice.common.skipTaking(showValue(voice, fact, fact.spec.default.value));
-  return fact.spec.optional === true ? voice.common.skip : undefined;
+  if (fact.spec.optional !== true) return undefined;
+  return guidance === undefined ? voice.common.skip : voice.common.cannotTell;
+}
+
+function plain(text: string): TextBlock {
+  return { kind: "text", tone: "plain", text };
 }

@@ -1,4 +1,5 @@
 import type { BenchRow } from "./bench-row.ts";
+import { benchFaults } from "./faults.ts";
 import { benchPick } from "./pick.ts";
 import { benchSlackAck } from "./slack-ack.ts";
 import { benchTankYear } from "./tank-year.ts";
@@ -13,6 +14,7 @@ const BENCHES: readonly {
   { name: "tank: a simulated year against a bare loop of the same size", run: benchTankYear },
   { name: "pick: 40 models, 3 setpoints, 4 modes in two threads", run: benchPick },
   { name: "topics: engine time against the budget", run: benchTopics },
+  { name: "faults: the reasoning against a checklist and the likeliest cause first", run: benchFaults },
   { name: "slack: signed command against a bare Bolt echo", run: benchSlackAck },
   { name: "teams: authenticated activity against a bare botbuilder echo", run: benchTeamsEcho },
 ];

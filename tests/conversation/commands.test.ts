@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type Command, dropFollowUpLead, parseCommand } from "../../src/conversation/commands.ts";
+import { type Command, dropFollowUpLead, parseCommand, readCancel } from "../../src/conversation/commands.ts";
 import { LANGUAGES } from "../../src/messages/language.ts";
 import { COMMON } from "../../src/messages/voice.ts";
 
@@ -67,6 +67,22 @@ test.each(LANGUAGES)("every command that a %s button says is understood", (langu
   expect(parseCommand(say.form("mix"))).toEqual({ kind: "form", what: "mix" });
   expect(parseCommand(say.units("si"))).toEqual({ kind: "units", units: "si" });
   expect(parseCommand(say.language("en"))).toEqual({ kind: "language", language: "en" });
+  expect(readCancel(say.cancel("0a1b2c3d"))).toBe("0a1b2c3d");
+});
+
+test.each([
+  ["cancel", ""],
+  ["¡Cancelar!", ""],
+  ["cancele", ""],
+  ["Cancelar 0A1B2C3D", "0a1b2c3d"],
+  ["cancel schedule", undefined],
+  ["cancel the second order", undefined],
+  ["stop", undefined],
+  ["parar", undefined],
+])("%j calls off %j", (text, work) => expect(readCancel(text)).toBe(work));
+
+test.each(["cancel", "cancelar", "cancele"])("%s alone stops a guided walk as well", (text) => {
+  expect(parseCommand(text)).toEqual({ kind: "stop" });
 });
 
 test.each([

@@ -58,7 +58,7 @@ test("a button of a finished walk says so, changes nothing, and offers that answ
   expect(talk.state).toEqual(before);
   const again = talk.press(buttonOf(card, "Answer again with Drum: 30 gal"));
   expect(headlineOf(again)).toBe("Full in 6 min");
-  expect(textsOf(again)).toEqual(["Changed: Drum, 55 gal → 30 gal."]);
+  expect(textsOf(again)).toEqual(["Changed: Drum, 55 gal → 30 gal.", "As said before. Note: The floor gets wet."]);
 });
 
 test("stop of a finished walk changes nothing", () => {
@@ -79,7 +79,10 @@ test("how and change of an older answer are about that answer, not the latest", 
   talk.say("ramp run=12ft rise=12in");
   expect(textsOf(talk.press(buttonOf(first, "How?")))[0]).toBe("Time to fill: 11 min");
   talk.press(buttonOf(first, "Change: Cold water"));
-  expect(textsOf(talk.say("45F"))).toEqual(["Changed: Cold water, 50 °F → 45 °F."]);
+  expect(textsOf(talk.say("45F"))).toEqual([
+    "Changed: Cold water, 50 °F → 45 °F.",
+    "As said before. Note: The floor gets wet.",
+  ]);
   expect(talk.state.last?.facts["drum"]?.typed).toBe("55 gal");
 });
 

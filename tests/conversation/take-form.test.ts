@@ -57,7 +57,7 @@ test("a second form of the same topic says what changed", () => {
   const talk = startTalk();
   talk.say("barrel 55 gal drum, hose 5 gpm");
   const card = talk.send({ topic: "barrel", fields: { drum: "30 gal", hose: "5 gpm" } });
-  expect(textsOf(card)).toEqual(["Changed: Drum, 55 gal → 30 gal."]);
+  expect(textsOf(card)).toEqual(["Changed: Drum, 55 gal → 30 gal.", "As said before. Note: The floor gets wet."]);
 });
 
 test.each(["nothing", "__proto__"])("a form of the unknown topic %s is not understood", (topic) => {

@@ -22,7 +22,7 @@ export function matchName(
   let longest: KnownName | undefined;
   for (const [fact, spec] of Object.entries(facts)) {
     if (spec.type !== "name") continue;
-    for (const name of names[spec.of]) {
+    for (const name of names[spec.of] ?? []) {
       const end = endOfName(folded, at, name);
       if (end !== undefined && end > (longest?.end ?? at)) longest = { fact, end };
     }

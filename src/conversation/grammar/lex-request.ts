@@ -57,7 +57,7 @@ function stepAt(plain: PlainText, at: number, words: TopicWords, options: TypedO
 /** A name of the books needs no word before it. */
 function stepName({ text }: PlainText, at: number, { fact, end }: KnownName): Step {
   const typed = text.slice(at, end);
-  return { end, lexeme: { kind: "pair", key: typed, facts: [fact], text: typed, end } };
+  return { end, lexeme: { kind: "pair", key: typed, facts: [fact], text: typed, start: at, end } };
 }
 
 /** True when a value says more than the phrase that begins at the same place: "3/4" is a value, "12/2" a cable. */
@@ -119,12 +119,12 @@ function stepPhrase(
   const sign = facts.length > 0 ? keySignAt(plain.folded, end) : undefined;
   if (sign !== undefined) {
     const value = readPairValue(plain, end + sign.length, facts, words, options);
-    return { end: value.end, lexeme: { kind: "pair", key: text, facts, ...value } };
+    return { end: value.end, lexeme: { kind: "pair", key: text, facts, start: at, ...value } };
   }
   const names = facts.filter((fact) => words.facts[fact]?.type === "name");
   if (names.length > 0 && names.length === facts.length) {
     const value = readPairValue(plain, end + 1, names, words, options);
-    return { end: value.end, lexeme: { kind: "pair", key: text, facts: names, ...value } };
+    return { end: value.end, lexeme: { kind: "pair", key: text, facts: names, start: at, ...value } };
   }
   if (meanings.every(({ as }) => as === "filler" || as === "yes")) return { end };
   if (meanings.every(({ as }) => as === "filler" || as === "yes" || as === "break")) return { end, lexeme: BREAK };

@@ -22,6 +22,7 @@ export interface PairLexeme {
   readonly key: string;
   readonly facts: readonly string[];
   readonly text: string;
+  readonly start: number;
   readonly end: number;
 }
 /** A word that is not known here; `isKey` when it stood before an equals sign. */

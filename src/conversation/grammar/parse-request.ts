@@ -10,6 +10,7 @@ import { closeNotebook, type Notebook, openNotebook } from "./notebook.ts";
 import type { ParsedRequest, RequestOptions } from "./parsed-request.ts";
 import { placeFirst, placeNamed, placeUnnamed } from "./place-values.ts";
 import { readFlagsAndOptions } from "./read-flags.ts";
+import { noteOwnWords, ownWordsFact } from "./read-own-words.ts";
 import { splitValues } from "./split-values.ts";
 import { type TopicWords, wordsOf } from "./topic-words.ts";
 
@@ -28,7 +29,12 @@ export function parseRequest(text: string, library: Library, options: RequestOpt
   const words = wordsOf(library, found.topic);
   const lexemes = lexRequest(plain, words, options, found.span);
   const notebook = openNotebook();
-  readLexemes(plain, lexemes, words, options, notebook);
+  const ownWords = ownWordsFact(words);
+  if (ownWords === undefined) readLexemes(plain, lexemes, words, options, notebook);
+  else {
+    notePairs(lexemes, words, options, notebook);
+    noteOwnWords(plain, lexemes, found.span, ownWords, notebook);
+  }
   return closeNotebook(notebook, found.topic.id);
 }
 

@@ -32,12 +32,25 @@ export function readPairValue(
   const quoted = matchAt(QUOTED, plain.text, start);
   if (quoted) return { text: (quoted[1] ?? quoted[2] ?? "").trim(), end: start + quoted[0].length };
   const types = facts.map((fact) => words.facts[fact]?.type);
+  if (types.includes("text")) {
+    const end = endOfText(plain.folded, start);
+    return { text: plain.text.slice(start, end).trim(), end };
+  }
   const end = types.every((type) => type === "name")
     ? endOfName(plain, start, words, options)
     : (endOfDay(plain, start, types) ??
       endOfQuantity(plain, start, facts, words, options) ??
       endOfWords(plain, start, words));
   return { text: plain.text.slice(start, end).trim(), end };
+}
+
+/** Own words go on to the next key or the end of the line. */
+function endOfText(folded: string, start: number): number {
+  for (let at = start; at < folded.length; at++) {
+    if (folded.charAt(at) === "\n") return at;
+    if ((at === start || " ,;".includes(folded.charAt(at - 1))) && matchAt(KEY, folded, at)) return at;
+  }
+  return folded.length;
 }
 
 function endOfDay({ folded }: PlainText, start: number, types: readonly (string | undefined)[]): number | undefined {

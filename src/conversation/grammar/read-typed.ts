@@ -56,6 +56,7 @@ export function readTyped(text: string, reader: FactReader, options: TypedOption
       return readFlag(plain, reader);
     case "day":
       return readDayOf(plain, reader);
+    case "text":
     case "name": {
       const name = normal.replace(QUOTES, "$2").trim();
       return name === "" ? { ok: false, problem: "unknown-option" } : { ok: true, value: name };

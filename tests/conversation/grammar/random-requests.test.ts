@@ -36,6 +36,7 @@ function isValueOf(spec: FactSpec, value: FactValue): boolean {
     case "day":
       return typeof value === "string" && /^\d{4}-\d\d-\d\d$/.test(value);
     case "name":
+    case "text":
       return typeof value === "string" && value !== "";
   }
 }

@@ -1,0 +1,118 @@
+import type { Books } from "../../books/books.ts";
+import { q } from "../../declaration/answer.ts";
+import { numberResult } from "../../declaration/number-result.ts";
+import { type FaultCase, isObservation, type Observation } from "../case.ts";
+import { expectReading } from "../expected.ts";
+import type { Cause, Check } from "../knowledge.ts";
+import { rateChecks } from "../next-check.ts";
+import { posteriorShares, rankCauses } from "../posterior.ts";
+import { findVerdict, type Verdict } from "../verdict.ts";
+import { expectedFacts, type FaultShelf, faultCase, type Told } from "./fault-case.ts";
+import { notCuredBy } from "./fault-facts.ts";
+import { type Answer, type AnswerTable, type Finding, outcomeCode, say, tabulateCandidates } from "./fault-findings.ts";
+
+/** Causes that an answer names. */
+const MOST_NAMED = 5;
+const BAYES = {
+  basis: "computed",
+  document: "Bayes' rule over the causes of the knowledge, one cause at a time",
+} as const;
+const JUDGEMENT = {
+  basis: "common_practice",
+  document: "Likelihoods of the knowledge: judgement, until this company's own closed faults weigh on them",
+} as const;
+
+/** Where the reasoning has come to: cause, remedy, who may do it, what to prove and to tell; or whom to call. */
+export function answerFault(shelf: FaultShelf, told: Told, books: Books): Answer {
+  const known = faultCase(shelf, told, books);
+  const shares = posteriorShares(shelf.model, known);
+  const rated = rateChecks(shelf.model, known, shares);
+  const candidates = rankCauses(shelf.model, shares, MOST_NAMED);
+  const verdict = findVerdict(shelf.model, known, shares, rated);
+  const seen = known.steps.filter(isObservation);
+  const [top] = candidates;
+  return {
+    kind: "answer",
+    verdict: verdict?.kind === "found" ? "info" : "caution",
+    headline: headline(verdict),
+    results: [
+      numberResult(
+        "confidence",
+        q("share", top?.share ?? 0),
+        "p = p_0 Π p(seen | cause) / Σ",
+        { n_seen: q("count", seen.length), n_causes: q("count", shelf.model.ids.length) },
+        BAYES,
+        JUDGEMENT,
+      ),
+    ],
+    findings: verdict === undefined ? [] : findings(verdict),
+    tables: [tabulateCandidates(candidates), ...tabulateTrail(shelf, told, books, seen)],
+    next: nextSteps(verdict),
+  };
+}
+
+function headline(verdict: Verdict | undefined): Finding {
+  switch (verdict?.kind) {
+    case "found":
+    case "probable":
+      return say(`${verdict.kind}_${verdict.cause.id}`, { share: q("share", verdict.share) });
+    case "call_for":
+      return verdict.obstacle.kind === "doer"
+        ? say(`call_for_${verdict.obstacle.doer}`, { check: verdict.check })
+        : say("needs_tools", { check: verdict.check, tools: verdict.obstacle.tools.join(", ") });
+    case "open":
+      return say(verdict.mayBeElse ? "open_else" : "open");
+    default:
+      return say("open");
+  }
+}
+
+function findings(verdict: Verdict): readonly Finding[] {
+  if (verdict.kind !== "found" && verdict.kind !== "probable") return [say("how_sure")];
+  return [...sayCause(verdict.cause, verdict.mayRepair), say("how_sure")];
+}
+
+/** The precautions of a remedy come before it; what must not be done comes first of all. */
+function sayCause({ id, hazards, words, repairBy }: Cause, mayRepair: boolean): readonly Finding[] {
+  return [
+    ...(words.en.stop === undefined ? [] : [say(`stop_before_${id}`)]),
+    say(`why_${id}`),
+    ...(mayRepair ? [] : repairBy.map((doer) => say(`repair_by_${doer}`))),
+    ...hazards.map((hazard) => say(`first_${hazard}`)),
+    say(`remedy_${id}`),
+    ...(words.en.parts.length === 0 ? [] : [say(`parts_${id}`)]),
+    say(`verify_${id}`),
+    say(`tell_${id}`),
+  ];
+}
+
+function nextSteps(verdict: Verdict | undefined): NonNullable<Answer["next"]> {
+  if (verdict?.kind !== "found" && verdict?.kind !== "probable") return [];
+  return [{ say: say("step_not_cured"), request: `${notCuredBy(verdict.cause.id)}=yes`, follows: true }];
+}
+
+/** Every check with what was seen and what was expected: the way to the answer. */
+function tabulateTrail(
+  { knowledge }: FaultShelf,
+  told: Told,
+  books: Books,
+  seen: readonly Observation[],
+): readonly AnswerTable[] {
+  if (seen.length === 0) return [];
+  const row = (one: Observation) => {
+    const check = knowledge.checks.find(({ id }) => id === one.check);
+    return [say(`check_${one.check}`), shown(check, one), expectedIn(check, told, books)];
+  };
+  return [{ id: "trail", rows: seen.map(row) }];
+}
+
+function shown(check: Check | undefined, one: Observation) {
+  if (one.kind === "outcome") return say(outcomeCode(one.check, one.outcome));
+  return check?.reading === undefined ? "–" : q(check.reading.quantity, one.value);
+}
+
+function expectedIn(check: Check | undefined, told: Told, books: Books) {
+  return (check && expectReading(check, expectedFacts(told, books)))?.quantity ?? "–";
+}
+
+export type { FaultCase };

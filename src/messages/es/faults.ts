@@ -1,0 +1,112 @@
+import type { FaultWords } from "../fault-words.ts";
+
+/** Lo que rodea al conocimiento de fallas. */
+export const faults: FaultWords = {
+  title: "Buscar una falla",
+  names: ["falla", "avería", "diagnóstico", "problema", "garantía"],
+  summary: "De lo que dice la gente a la causa, por las revisiones que más dicen por minuto; primero el peligro.",
+  examples: [
+    "falla no sale agua caliente desde la mañana",
+    "falla se acaba con una ducha, model=hollin-50 age=mid",
+    "falla se bota el breaker en cuanto arranca",
+  ],
+  complaint: {
+    label: "Qué pasa",
+    question: "¿Qué pasa? Dígalo como lo dijo el cliente.",
+    help: "Pueden ser varias quejas a la vez; también ayuda lo que no pasa.",
+    words: ["queja", "qué pasa"],
+  },
+  unit: {
+    label: "Tipo de calentador",
+    question: "¿Qué tipo de calentador es?",
+    words: ["tipo de calentador", "equipo"],
+    options: {
+      integrated: { label: "Bomba de calor sobre el tanque", words: ["integrado"] },
+      split: { label: "Bomba de calor afuera", words: ["dividido", "unidad afuera"] },
+      resistance: { label: "Solo resistencias", words: ["resistencias", "eléctrico común"] },
+    },
+  },
+  age: {
+    label: "Edad",
+    question: "¿Cuánto lleva instalado?",
+    words: ["edad"],
+    options: {
+      new: { label: "Menos de 60 días", words: ["nuevo"] },
+      mid: { label: "Hasta 6 años", words: ["mediano"] },
+      old: { label: "Más de 6 años", words: ["viejo"] },
+    },
+  },
+  lately: {
+    label: "Hace poco",
+    question: "¿Pasó o cambió algo justo antes?",
+    words: ["hace poco", "justo antes"],
+    options: {
+      nothing: { label: "Nada", words: ["nada cambió"] },
+      new_heater: { label: "Se puso el calentador", words: ["calentador nuevo"] },
+      new_plumbing: { label: "Otro trabajo de plomería", words: ["trabajo de plomería"] },
+      power_outage: { label: "Apagón", words: ["apagón"] },
+      utility_program: { label: "Entró a un programa de la luz", words: ["programa de la luz"] },
+    },
+  },
+  symptom: { label: "Queja", question: "¿Cuál se parece más?" },
+  noneOfThese: "Ninguna",
+  done: "Hecho",
+  ready: (check) => `¿Ya quedó todo eso? Entonces: ${check}`,
+  reading: (check) => `${check}, lo medido`,
+  heard: (symptom) => `Entendí: ${symptom}.`,
+  denied: (symptom) => `Entendí que no es esto: ${symptom}.`,
+  notCured: (cause) => `Hecho y sigue igual: ${cause}`,
+  record: {
+    asker_may: "Lo que su registro le permite",
+    asker_tools: "Herramientas a la mano",
+    found_before: "Encontrado antes por esta empresa",
+    display_code: "Código en la pantalla",
+    passed_over: "No se pudo saber",
+  },
+  confidence: "Qué tan probable es",
+  found: (cause, share) => `${cause}: ${share} seguro.`,
+  probable: (cause, share) => `Lo más probable: ${cause.toLowerCase()}, ${share}. Ya no queda revisión que lo asegure.`,
+  callFor: (who, check) => `De aquí en adelante va ${who}, para: ${check}.`,
+  repairBy: (who) => `La reparación le toca a ${who}.`,
+  doers: {
+    household: "cualquiera de la casa",
+    crew: "cualquiera de la cuadrilla",
+    plumber: "un plomero",
+    qualified: "alguien calificado en electricidad",
+    electrician: "un electricista con licencia",
+    refrigerant: "alguien con certificado de refrigerantes",
+    combustion: "alguien capacitado en combustión",
+    controls: "el servicio de controles del fabricante",
+    ducts: "un instalador de ductos",
+    water_treatment: "una empresa de tratamiento de agua",
+  },
+  first: (hazard, steps) => `Primero, ${hazard.toLowerCase()}: ${steps}`,
+  remedy: (text) => `Remedio: ${text}`,
+  parts: (list) => `Piezas: ${list}.`,
+  verify: (text) => `Compruebe después: ${text}`,
+  tell: (text) => `Diga al cliente: ${text}`,
+  stopBefore: (text) => `Alto: ${text}`,
+  expected: (value) => `En este equipo y aquí debe dar ${value}.`,
+  somethingElse: "Algo fuera de la lista",
+  plain: {
+    next_check: ({ check, minutes }) => `Sigue: ${check}, unos ${minutes}. Es lo que más dice por su tiempo.`,
+    contradicts: ({ now, earlier }) =>
+      now === earlier
+        ? `${now} dio otra cosa antes. Regrese si una de las dos fue un error.`
+        : `${now} casi no va con ${earlier}. Regrese si una de las dos fue un error.`,
+    not_judged: ({ check }) => `${check} no se puede juzgar sin el modelo. Dígalo, o elija una respuesta.`,
+    needs_tools: ({ check, tools }) => `Para seguir hace falta ${tools}, para: ${check}.`,
+    open: () => "Ya no queda revisión que diga mucho, y ninguna causa sobresale. Abajo van las más probables.",
+    open_else: () => "Puede ser algo que no conozco. Abajo van las más probables de las que conozco.",
+    how_sure: () => "Qué tan probable es cada respuesta con cada causa es criterio, no está medido.",
+    step_not_cured: () => "Hecho, y sigue igual",
+  },
+  tables: {
+    candidates: { title: "Qué puede ser", columns: { cause: "Causa", share: "Probable", bar: "" } },
+    meanings: {
+      title: "Qué querría decir cada respuesta",
+      columns: { outcome: "Si muestra", means: "Lo más probable", share: "Probable" },
+    },
+    trail: { title: "Lo que se revisó", columns: { check: "Revisión", seen: "Se vio", expected: "Se esperaba" } },
+  },
+};
