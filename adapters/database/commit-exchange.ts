@@ -2,8 +2,12 @@ import { parseCard } from "../../src/boundary/stored-card.ts";
 import { parseConversation } from "../../src/boundary/stored-conversation.ts";
 import type { ConversationState } from "../../src/conversation/state.ts";
 import type { Door, Exchange } from "../../src/ports/store.ts";
+import { addMarks } from "./caution-marks.ts";
 import { DatabaseFault } from "./database-fault.ts";
+import { addEntries } from "./job-records.ts";
+import { addPosts } from "./outbox.ts";
 import type { Scope } from "./scope.ts";
+import { writeDown } from "./stored-rows.ts";
 
 const HOUR_ms = 3_600_000;
 /**
@@ -21,7 +25,7 @@ export async function commitExchange(
   exchange: LoggedExchange,
   forgotten: Map<string, number>,
 ): Promise<void> {
-  const { person, conversation, delivery, card, at_ms, carriedFrom } = exchange;
+  const { person, conversation, delivery, card, at_ms, carriedFrom, marks = [], door } = exchange;
   const added = await scope
     .addDelivery({ delivery, card: writeDown(card, parseCard), at_ms })
     .onConflict((conflict) => conflict.columns(["workspace", "delivery"]).doNothing())
@@ -33,6 +37,9 @@ export async function commitExchange(
   await scope.changePeople({ language, units }).where("id", "=", person.id).execute();
   await saveState(scope, person.id, conversation, exchange.state, number);
   if (carriedFrom) await saveState(scope, person.id, carriedFrom.conversation, carriedFrom.state, number);
+  await addMarks(scope, marks, { person: person.id, door, conversation, at_ms });
+  await addEntries(scope, exchange.jobs ?? [], { person: person.id, by: person.name, door, at_ms });
+  await addPosts(scope, exchange.posts ?? [], at_ms);
   await forgetNowAndThen(scope, at_ms, forgotten);
 }
 
@@ -61,15 +68,4 @@ async function forgetNowAndThen(scope: Scope, now_ms: number, forgotten: Map<str
   if (last_ms !== undefined && now_ms - last_ms < HOUR_ms) return;
   forgotten.set(scope.workspace, now_ms);
   await scope.forget(now_ms - KEPT_ms, now_ms);
-}
-
-/** Writes JSON only when it can be read back: what was acknowledged must not turn out unreadable later. */
-function writeDown<T>(
-  value: T,
-  readBack: (json: string) => { readonly ok: boolean; readonly reason?: string },
-): string {
-  const json = JSON.stringify(value);
-  const read = readBack(json);
-  if (!read.ok) throw new DatabaseFault("stored_data", `cannot be stored: ${read.reason ?? "is no JSON"}`);
-  return json;
 }

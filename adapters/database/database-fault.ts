@@ -1,6 +1,13 @@
 /** A fault of the store, told in one line that says what to do. */
 export class DatabaseFault extends Error {
-  readonly code: "cannot_open" | "delivery_answered" | "stored_data" | "link_code_taken" | "wrong_workspace";
+  readonly code:
+    | "cannot_open"
+    | "delivery_answered"
+    | "stored_data"
+    | "link_code_taken"
+    | "wrong_workspace"
+    | "job_changed"
+    | "job_refused";
 
   constructor(code: DatabaseFault["code"], message: string, options?: ErrorOptions) {
     super(message, options);

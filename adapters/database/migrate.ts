@@ -2,12 +2,18 @@ import { type Kysely, type Migration, Migrator } from "kysely";
 import { addWorkspacesAndPeople } from "./migrations/0001-workspaces-and-people.ts";
 import { addConversations } from "./migrations/0002-conversations.ts";
 import { addExchangeLog } from "./migrations/0003-exchange-log.ts";
+import { addCautionMarks } from "./migrations/0004-caution-marks.ts";
+import { addJobs } from "./migrations/0005-jobs.ts";
+import { addOutbox } from "./migrations/0006-outbox.ts";
 
 /** Every change of the schema, in the order of its name. A migration that was ever released is never edited. */
 const MIGRATIONS: Readonly<Record<string, Migration>> = {
   "0001-workspaces-and-people": { up: addWorkspacesAndPeople },
   "0002-conversations": { up: addConversations },
   "0003-exchange-log": { up: addExchangeLog },
+  "0004-caution-marks": { up: addCautionMarks },
+  "0005-jobs": { up: addJobs },
+  "0006-outbox": { up: addOutbox },
 };
 
 /**

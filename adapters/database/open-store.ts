@@ -1,10 +1,15 @@
 import { randomUUID } from "node:crypto";
 import type { Kysely, Transaction } from "kysely";
 import type { Books } from "../../src/books/books.ts";
+import { findStrangers, type Stranger } from "../../src/boundary/jobs-book.ts";
 import type { Caller, Door, Store } from "../../src/ports/store.ts";
+import { DatabaseFault } from "./database-fault.ts";
+import { createHouseChat } from "./house-chat.ts";
+import { addEvents } from "./job-records.ts";
 import { openDatabase } from "./open-database.ts";
+import { createOutbox } from "./outbox.ts";
 import { registerPeople } from "./register-people.ts";
-import { scopeTo } from "./scope.ts";
+import { type Scope, scopeTo } from "./scope.ts";
 import type { Tables } from "./tables.ts";
 import { createWorkspaceStore } from "./workspace-store.ts";
 
@@ -46,7 +51,9 @@ export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettin
   ];
   await db.transaction().execute(async (change) => {
     await nameWorkspace(change, OWN_WORKSPACE, books.company.name);
-    await registerPeople(scopeTo(change, OWN_WORKSPACE), books.people, own);
+    const scope = scopeTo(change, OWN_WORKSPACE);
+    await registerPeople(scope, books.people, own);
+    await openJobBook(scope, books);
   });
   const forgotten = new Map<string, number>();
   const findWorkspace = (at: Organisation) => (isOneOf(own, at) ? OWN_WORKSPACE : findOrAddWorkspace(db, at));
@@ -62,8 +69,24 @@ export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettin
         forgotten,
       });
     },
+    outbox: createOutbox(db),
+    houseChat: createHouseChat(db),
     close: () => db.destroy(),
   };
+}
+
+/** The jobs of the books are where the record begins; once there is one, the record alone counts. */
+async function openJobBook(scope: Scope, { jobEvents, people, catalogue }: Books): Promise<void> {
+  const first = await scope.jobs().select("number").executeTakeFirst();
+  if (first !== undefined) return;
+  const [known, models] = [people.map(({ id }) => id), catalogue.map(({ id }) => id)];
+  const strangers = findStrangers(jobEvents, known, models);
+  if (strangers.length > 0) throw new DatabaseFault("job_refused", strangers.map(sayStranger).join("\n"));
+  await addEvents(scope, jobEvents);
+}
+
+function sayStranger({ job, entry, reason }: Stranger): string {
+  return `jobs.yaml, job ${job}, entry ${entry}: ${reason}`;
 }
 
 async function findOrAddWorkspace(db: Kysely<Tables>, at: Organisation): Promise<string> {

@@ -33,6 +33,15 @@ export function scopeTo(db: Kysely<Tables> | Transaction<Tables>, workspace: str
         .set({ ...change, workspace })
         .where("workspace", "=", workspace),
     addExchange: (row: Own<"exchange">) => db.insertInto("exchange").values({ ...row, workspace }),
+    cautionMarks: () =>
+      db
+        .selectFrom("caution_mark")
+        .innerJoin("person", (join) =>
+          join.onRef("person.workspace", "=", "caution_mark.workspace").onRef("person.id", "=", "caution_mark.person"),
+        )
+        .where("caution_mark.workspace", "=", workspace),
+    addCautionMark: (row: Own<"caution_mark">) => db.insertInto("caution_mark").values({ ...row, workspace }),
+    ...scopeWork(db, workspace),
     /** Forgets what nobody can ask for again: the cards of old deliveries, and codes that have expired. */
     forget: async (answeredBefore_ms: number, expiredBefore_ms: number): Promise<void> => {
       await db
@@ -46,5 +55,26 @@ export function scopeTo(db: Kysely<Tables> | Transaction<Tables>, workspace: str
         .where("expires_ms", "<", expiredBefore_ms)
         .execute();
     },
+  };
+}
+
+/** The queries of jobs and posts. */
+function scopeWork(db: Kysely<Tables> | Transaction<Tables>, workspace: string) {
+  return {
+    jobs: () => db.selectFrom("job").where("job.workspace", "=", workspace),
+    addJob: (row: Own<"job">) => db.insertInto("job").values({ ...row, workspace }),
+    jobEvents: () => db.selectFrom("job_event").where("job_event.workspace", "=", workspace),
+    addJobEvent: (row: Own<"job_event">) => db.insertInto("job_event").values({ ...row, workspace }),
+    jobCounters: () => db.selectFrom("job_counter").where("job_counter.workspace", "=", workspace),
+    addJobCounter: (row: Own<"job_counter">) => db.insertInto("job_counter").values({ ...row, workspace }),
+    posts: () => db.selectFrom("post").where("post.workspace", "=", workspace),
+    addPost: (row: Own<"post">) => db.insertInto("post").values({ ...row, workspace }),
+    changePosts: (change: Change<"post">) =>
+      db
+        .updateTable("post")
+        .set({ ...change, workspace })
+        .where("workspace", "=", workspace),
+    channelCards: () => db.selectFrom("channel_card").where("channel_card.workspace", "=", workspace),
+    addChannelCard: (row: Own<"channel_card">) => db.insertInto("channel_card").values({ ...row, workspace }),
   };
 }

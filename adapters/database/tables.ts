@@ -1,6 +1,8 @@
 import type { Generated } from "kysely";
+import type { JobStatus } from "../../src/jobs/job.ts";
 import type { Language } from "../../src/messages/language.ts";
-import type { Door, Role } from "../../src/ports/store.ts";
+import type { PostState } from "../../src/ports/outbox.ts";
+import type { CautionMark, Door, Role } from "../../src/ports/store.ts";
 import type { UnitSystem } from "../../src/units/quantity-kinds.ts";
 
 /**
@@ -16,6 +18,12 @@ export interface Tables {
   readonly delivery: DeliveryTable;
   readonly link_code: LinkCodeTable;
   readonly exchange: ExchangeTable;
+  readonly caution_mark: CautionMarkTable;
+  readonly job: JobTable;
+  readonly job_event: JobEventTable;
+  readonly job_counter: JobCounterTable;
+  readonly post: PostTable;
+  readonly channel_card: ChannelCardTable;
 }
 
 interface WorkspaceTable {
@@ -83,4 +91,80 @@ interface ExchangeTable {
   readonly at_ms: number;
   readonly said: string;
   readonly card_title: string;
+}
+/** What somebody did about a caution that was shown in a conversation. Rows are only ever added. */
+interface CautionMarkTable {
+  readonly number: Generated<number>;
+  readonly workspace: string;
+  readonly person: string;
+  readonly door: Door;
+  readonly conversation: string;
+  readonly caution: string;
+  /** The data that it was shown with, as JSON. */
+  readonly about: string;
+  readonly act: CautionMark["act"];
+  readonly because: string | null;
+  readonly at_ms: number;
+}
+/** A job as all its events leave it; written in the transaction of its last event. */
+interface JobTable {
+  readonly workspace: string;
+  readonly number: string;
+  readonly status: JobStatus;
+  readonly day: string | null;
+  /** Ids as JSON. */
+  readonly people: string;
+  /** A `Job` as JSON. */
+  readonly state: string;
+  readonly version: number;
+}
+/** What happened to jobs. Rows are only ever added. */
+interface JobEventTable {
+  readonly workspace: string;
+  readonly job: string;
+  readonly number: number;
+  readonly person: string;
+  /** Name of the person as it was then. */
+  readonly by: string;
+  readonly door: Door;
+  readonly at_ms: number;
+  /** A `JobChange` as JSON. */
+  readonly change: string;
+  readonly amends: number | null;
+}
+/** The last job number that was given out. */
+interface JobCounterTable {
+  readonly workspace: string;
+  readonly last: number;
+}
+/** The outbox: what channels are to be told, and how far that is. */
+interface PostTable {
+  readonly number: Generated<number>;
+  readonly workspace: string;
+  readonly id: string;
+  readonly door: Door;
+  readonly channel: string;
+  readonly thread: string | null;
+  /** A `Card` as JSON. */
+  readonly card: string;
+  readonly language: Language;
+  readonly updates: string | null;
+  readonly not_before_ms: number | null;
+  readonly state: PostState;
+  readonly tries: number;
+  readonly due_ms: number;
+  readonly written_ms: number;
+  /** The platform's own id of the message. */
+  readonly message: string | null;
+  readonly because: string | null;
+}
+/** What was posted to channels of our own. */
+interface ChannelCardTable {
+  readonly number: Generated<number>;
+  readonly workspace: string;
+  readonly channel: string;
+  readonly id: string;
+  /** A `Card` as JSON. */
+  readonly card: string;
+  readonly at_ms: number;
 }

@@ -3,14 +3,18 @@ import type { Kysely } from "kysely";
 import type { Company } from "../../src/books/books.ts";
 import { parseCard } from "../../src/boundary/stored-card.ts";
 import { parseConversation } from "../../src/boundary/stored-conversation.ts";
-import type { Stored } from "../../src/boundary/stored-json.ts";
 import type { ConversationState } from "../../src/conversation/state.ts";
 import type { Caller, Door, OpenWalk, Person, WorkspaceStore } from "../../src/ports/store.ts";
+import { newestMarks } from "./caution-marks.ts";
 import { commitExchange } from "./commit-exchange.ts";
 import { DatabaseFault } from "./database-fault.ts";
+import { channelCards } from "./house-chat.ts";
+import { findJob, jobHistory, listJobs, nextJobNumber } from "./job-look-up.ts";
 import { acceptLink, offerLink } from "./link-codes.ts";
+import { lostPosts } from "./outbox.ts";
 import { joinDoor } from "./register-people.ts";
 import { type Scope, scopeTo } from "./scope.ts";
+import { readBack } from "./stored-rows.ts";
 import type { Tables } from "./tables.ts";
 
 export interface WorkspaceParts {
@@ -47,6 +51,13 @@ export function createWorkspaceStore(parts: WorkspaceParts): WorkspaceStore {
       const row = await scope.deliveries().select("card").where("delivery", "=", delivery).executeTakeFirst();
       return row && readBack(parseCard(row.card), `the card of delivery ${delivery}`);
     },
+    cautionMarks: (conversation) => newestMarks(scope, conversation),
+    findJob: (number) => findJob(scope, number),
+    listJobs: (filter) => listJobs(scope, filter),
+    jobHistory: (number) => jobHistory(scope, number),
+    nextJobNumber: () => inOneCommit(nextJobNumber),
+    lostPosts: () => lostPosts(scope),
+    channelCards: (channel, most) => channelCards(scope, channel, most),
     commit: (exchange) => inOneCommit((change) => commitExchange(change, { ...exchange, door }, forgotten)),
     offerLink: (person, code, expires_ms) => inOneCommit((change) => offerLink(change, person, code, expires_ms)),
     acceptLink: async (caller, code, now_ms) => {
@@ -112,9 +123,4 @@ async function findOpenWalk(scope: Scope, person: string, exceptConversation: st
   if (row === undefined) return undefined;
   const { conversation } = row;
   return { conversation, state: readBack(parseConversation(row.state), `conversation ${conversation}`) };
-}
-
-function readBack<T>(stored: Stored<T>, what: string): T {
-  if (stored.ok) return stored.value;
-  throw new DatabaseFault("stored_data", `${what} cannot be read back: ${stored.reason}`);
 }

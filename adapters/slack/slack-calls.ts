@@ -33,10 +33,10 @@ export interface SlackCalls {
 }
 
 /** Links in an answer are never opened up into previews. */
-const QUIET = { unfurl_links: false, unfurl_media: false, parse: "none", link_names: false } as const;
+export const QUIET = { unfurl_links: false, unfurl_media: false, parse: "none", link_names: false } as const;
 
 /** Answers of Slack that mean: these blocks, not this message. */
-const BLOCKS_REFUSED = /invalid_blocks|invalid_attachments|msg_blocks_too_long|only_one_table_allowed/;
+export const BLOCKS_REFUSED = /invalid_blocks|invalid_attachments|msg_blocks_too_long|only_one_table_allowed/;
 
 export function createSlackCalls(client: WebClient, queue: ChannelQueue, fetchFn: FetchFunction): SlackCalls {
   const call = <T>(channel: string, work: () => Promise<T>) => queue.run(channel, () => coded(work));
@@ -94,7 +94,7 @@ interface Body {
   readonly blocks?: SlackMessage["blocks"][number][];
 }
 
-function toBody({ text, blocks }: SlackMessage): Body {
+export function toBody({ text, blocks }: SlackMessage): Body {
   return { text, blocks: [...blocks] };
 }
 
@@ -120,7 +120,7 @@ async function postJson(fetchFn: FetchFunction, url: string, body: object): Prom
 }
 
 /** Tells the library's errors apart. */
-async function coded<T>(work: () => Promise<T>): Promise<T> {
+export async function coded<T>(work: () => Promise<T>): Promise<T> {
   try {
     return await work();
   } catch (error) {

@@ -1,7 +1,10 @@
 import type { ConversationState } from "../conversation/state.ts";
+import type { Job, JobEntry, JobEvent, JobStatus } from "../jobs/job.ts";
 import type { Card } from "../messages/card.ts";
 import type { Language } from "../messages/language.ts";
 import type { UnitSystem } from "../units/quantity-kinds.ts";
+import type { ChatPort } from "./chat.ts";
+import type { KeptPost, Outbox, Post } from "./outbox.ts";
 
 export const ROLES = ["technician", "dispatcher", "manager", "owner"] as const;
 export type Role = (typeof ROLES)[number];
@@ -30,6 +33,10 @@ export interface Caller {
 /** Finds whose workspace a caller belongs to. Everything else goes through the workspace. */
 export interface Store {
   openWorkspace(caller: Caller): Promise<WorkspaceStore>;
+  /** For the relay that sends posts, and for nobody who answers people. */
+  readonly outbox: Outbox;
+  /** Channels of our own, which the web and the terminal read. */
+  readonly houseChat: ChatPort;
   close(): Promise<void>;
 }
 
@@ -44,7 +51,24 @@ export interface WorkspaceStore {
   findOpenWalk(person: string, exceptConversation: string): Promise<OpenWalk | undefined>;
   /** The card that was given for this delivery, if it was answered before. */
   findDelivery(delivery: string): Promise<Card | undefined>;
-  /** Commits one exchange: all of it or nothing. */
+  /** What was last done in this conversation about each caution and the data that it was shown with, by whom and when. */
+  cautionMarks(conversation: string): Promise<readonly KeptMark[]>;
+  /** A job as it stands. */
+  findJob(number: string): Promise<Job | undefined>;
+  /** Jobs that match all of this, by day and number; those without a day last. */
+  listJobs(filter: JobFilter): Promise<readonly Job[]>;
+  /** Everything that happened to a job, oldest first. */
+  jobHistory(number: string): Promise<readonly JobEvent[]>;
+  /** A job number that nobody else is given; numbers may be left out. */
+  nextJobNumber(): Promise<string>;
+  /** Posts that could not be delivered, newest first. */
+  lostPosts(): Promise<readonly KeptPost[]>;
+  /** The newest messages of a channel of our own, oldest first. */
+  channelCards(channel: string, most: number): Promise<readonly ChannelCard[]>;
+  /**
+   * Commits one exchange: all of it or nothing. An error with the code "job_changed" says that a job is no longer the
+   * version that the person saw; "job_refused" that an entry has no job or event to go to.
+   */
   commit(exchange: Exchange): Promise<void>;
   /** A one-time code that joins another door's caller to this person. */
   offerLink(person: string, code: string, expires_ms: number): Promise<void>;
@@ -55,6 +79,36 @@ export interface WorkspaceStore {
 export interface OpenWalk {
   readonly conversation: string;
   readonly state: ConversationState;
+}
+
+/** What somebody did about a caution that was shown to them. */
+export interface CautionMark {
+  readonly caution: string;
+  /** The data that it was shown with, written down: with other data it must be seen anew. */
+  readonly about: string;
+  readonly act: "seen" | "unseen" | "skipped";
+  /** Why it was skipped, in the person's own words. */
+  readonly because?: string;
+}
+export interface KeptMark extends CautionMark {
+  /** Name of the person. */
+  readonly by: string;
+  readonly at_ms: number;
+  readonly door: Door;
+}
+
+export interface JobFilter {
+  readonly statuses?: readonly JobStatus[];
+  /** First and last day, YYYY-MM-DD, both counted in. */
+  readonly from?: string;
+  readonly to?: string;
+  /** Id of somebody who does it. */
+  readonly person?: string;
+}
+export interface ChannelCard {
+  readonly id: string;
+  readonly card: Card;
+  readonly at_ms: number;
 }
 
 export interface Exchange {
@@ -68,4 +122,10 @@ export interface Exchange {
   readonly text?: string;
   /** A conversation whose walk was carried over to this one, with what is left of it there. */
   readonly carriedFrom?: OpenWalk;
+  /** What this message did about cautions. */
+  readonly marks?: readonly CautionMark[];
+  /** What this message wrote into jobs, in this order. */
+  readonly jobs?: readonly JobEntry[];
+  /** What is to be told to channels once this is committed. */
+  readonly posts?: readonly Post[];
 }

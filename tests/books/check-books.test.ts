@@ -58,13 +58,13 @@ test("a book that stands there already is left as it is", async () => {
 });
 
 test("a file of another name is read as the book it is said to be", async () => {
-  const path = join(folder, "crew.csv");
+  const path = join(folder, "staff.csv");
   await writeFile(path, "id,name,role,language,units\na,A B,owner,en,us\n");
   expect(await checkBooks(path, CAUTIONS, "people")).toEqual([
     { path, isGood: true, says: `${path}: good (people: 1)` },
   ]);
   expect((await checkBooks(path, CAUTIONS))[0]?.says).toMatch(
-    /crew\.csv: which book is it\? Name the file, or add --as with one of /,
+    /staff\.csv: which book is it\? Name the file, or add --as with one of /,
   );
 });
 
@@ -77,6 +77,6 @@ test("prices do not fit a table, and are not taken as one", async () => {
   const path = join(folder, "prices.csv");
   await writeFile(path, "a,b\n");
   expect((await checkBooks(path, CAUTIONS))[0]?.says).toMatch(
-    /prices is kept as YAML; only catalogue, display-codes, people, places may be CSV\.$/,
+    /prices is kept as YAML; only catalogue, display-codes, parts, people, places may be CSV\.$/,
   );
 });

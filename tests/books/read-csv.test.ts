@@ -14,6 +14,8 @@ let folder = "";
 beforeEach(async () => {
   folder = await mkdtemp(join(tmpdir(), "oldhand-books-"));
   await cp(SEEDS, folder, { recursive: true });
+  // The demo crew are people of the demo company; a table of people here holds others.
+  await rm(join(folder, "crew.yaml"));
 });
 afterEach(() => rm(folder, { recursive: true }));
 

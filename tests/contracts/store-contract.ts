@@ -3,6 +3,8 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Caller, Exchange, Person, Store } from "../../src/ports/store.ts";
 import { SAMPLE_CARDS } from "../support/sample-cards.ts";
 import { ANN, BEN, card, exchangeOf, STRANGER, stateWith } from "../support/store-samples.ts";
+import { describeJobContract } from "./job-contract.ts";
+import { describeOutboxContract } from "./outbox-contract.ts";
 
 /** How a kind of store is opened empty, and put away. */
 export interface StoreUnderTest {
@@ -33,6 +35,9 @@ export function describeStoreContract(kind: StoreUnderTest): void {
     checkDeliveries();
     checkWalks();
     checkLinks();
+    checkMarks();
+    describeJobContract(meet);
+    describeOutboxContract(meet, () => store);
     checkIsolation();
   });
 }
@@ -210,6 +215,43 @@ function checkLinks(): void {
     expect(await elsewhere.workspace.acceptLink(STRANGER, "4711", 1)).toBeUndefined();
     expect((await meet(STRANGER)).person).toEqual(elsewhere.person);
     expect(await workspace.acceptLink(PHONE, "4711", 1)).toEqual(person);
+  });
+}
+
+function checkMarks(): void {
+  const seen = { caution: "line_pressure_high", about: "{}", act: "seen" } as const;
+
+  test("what was done about a caution comes back with who did it, when and at which door", async () => {
+    const { workspace, person } = await meet(ANN);
+    await workspace.commit(exchangeOf(person, { at_ms: 1000, marks: [seen] }));
+    expect(await workspace.cautionMarks("c1")).toEqual([{ ...seen, by: "Ann", at_ms: 1000, door: "slack" }]);
+    expect(await workspace.cautionMarks("c2")).toEqual([]);
+  });
+
+  test("only the newest act on each caution and its data counts, newest first, with the reason for a skip", async () => {
+    const { workspace, person } = await meet(ANN);
+    const skipped = { ...seen, act: "skipped", because: "parts on the truck" } as const;
+    const other = { ...seen, about: `{"other":1}` };
+    for (const [at_ms, mark] of [seen, other, skipped].entries())
+      await workspace.commit(exchangeOf(person, { at_ms, marks: [mark] }));
+    expect(await workspace.cautionMarks("c1")).toEqual([
+      { ...skipped, by: "Ann", at_ms: 2, door: "slack" },
+      { ...other, by: "Ann", at_ms: 1, door: "slack" },
+    ]);
+  });
+
+  test("two people of one conversation see each other's marks, another workspace sees none", async () => {
+    const [ann, ben, stranger] = [await meet(ANN), await meet(BEN), await meet(STRANGER)];
+    await ben.workspace.commit(exchangeOf(ben.person, { marks: [seen] }));
+    expect(await ann.workspace.cautionMarks("c1")).toMatchObject([{ by: "Ben" }]);
+    expect(await stranger.workspace.cautionMarks("c1")).toEqual([]);
+  });
+
+  test("a refused exchange marks nothing", async () => {
+    const { workspace, person } = await meet(ANN);
+    await workspace.commit(exchangeOf(person, { delivery: "d1" }));
+    await expect(workspace.commit(exchangeOf(person, { delivery: "d1", marks: [seen] }))).rejects.toThrow();
+    expect(await workspace.cautionMarks("c1")).toEqual([]);
   });
 }
 

@@ -10,7 +10,20 @@ import { openDatabase } from "../../adapters/database/open-database.ts";
 import { scopeTo } from "../../adapters/database/scope.ts";
 
 const ROOM = new URL("../../adapters/database/", import.meta.url).pathname;
-const SCOPED = ["person", "person_door", "conversation", "delivery", "link_code", "exchange"];
+const SCOPED = [
+  "person",
+  "person_door",
+  "conversation",
+  "delivery",
+  "link_code",
+  "exchange",
+  "caution_mark",
+  "job",
+  "job_event",
+  "job_counter",
+  "post",
+  "channel_card",
+];
 /** The one place, the list of column types, and the history of the schema. */
 const MAY_NAME_TABLES = /^(scope\.ts|tables\.ts|migrations\/.*)$/;
 /** Whatever begins a query or joins a table to one. */

@@ -32,6 +32,7 @@ const PURE_FOLDERS = [
 const SIBLINGS_APART: readonly { readonly folder: RegExp; readonly machinery: RegExp }[] = [
   { folder: /^src\/topics\/([a-z-]+)\.ts$/, machinery: /^$/ },
   { folder: /^src\/cautions\/[a-z-]+\/([a-z-]+)\.ts$/, machinery: /^$/ },
+  { folder: /^src\/jobs\/kit-rules\/([a-z-]+)\.ts$/, machinery: /^$/ },
   { folder: /^src\/faults\/causes\/([a-z-]+)\.ts$/, machinery: /^$/ },
 ];
 /** Packages that only one room may use. */
@@ -43,7 +44,9 @@ const PACKAGE_ROOMS: readonly { readonly packages: RegExp; readonly room: RegExp
   { packages: /^(kysely|better-sqlite3)(\/|$)/, room: /^adapters\/database\// },
   { packages: /^piscina$/, room: /^adapters\/workers\// },
   { packages: /^(@observablehq\/plot|linkedom|@resvg\/resvg-js)$/, room: /^adapters\/pictures\// },
-  { packages: /^(yaml|csv-parse)(\/|$)/, room: /^adapters\/books\// },
+  { packages: /^csv-parse(\/|$)/, room: /^adapters\/books\// },
+  { packages: /^yaml(\/|$)/, room: /^adapters\/(books|library)\// },
+  { packages: /^highs$/, room: /^adapters\/solver\// },
   { packages: /^dotenv(\/|$)/, room: /^adapters\/main\.ts$/ },
 ];
 const IMPURE_NAMES = new Set([

@@ -3,7 +3,10 @@ import type { Books } from "../../src/books/books.ts";
 
 const demo = await loadBooks(new URL("../../seeds", import.meta.url).pathname);
 
-/** Books of an invented company without people; its catalogue, places and prices are the demo company's. */
+/**
+ * Books of an invented company without people and without local amendments; its catalogue, places, prices and adopted code
+ * are the demo company's.
+ */
 export const fixtureBooks: Books = {
   ...demo,
   company: {
@@ -15,4 +18,8 @@ export const fixtureBooks: Books = {
     units: "us",
   },
   people: [],
+  jobs: [],
+  jobEvents: [],
+  code: { ...demo.code, amendments: [] },
+  codes: Object.fromEntries(Object.entries(demo.codes).map(([place, code]) => [place, { ...code, amendments: [] }])),
 };

@@ -2,6 +2,7 @@ import { declareCaution } from "../../src/cautions/caution.ts";
 import { q } from "../../src/declaration/answer.ts";
 import type { Source } from "../../src/declaration/source.ts";
 import { declareTopic } from "../../src/declaration/topic.ts";
+import { NO_FAULTS } from "../../src/faults/knowledge.ts";
 import type { Library } from "../../src/library.ts";
 import type { AnyTopicTexts, CautionTexts, TopicTexts } from "../../src/messages/topic-texts.ts";
 import { toBase } from "../../src/units/convert.ts";
@@ -239,6 +240,7 @@ const wetEs: CautionTexts<typeof wetFloor.data> = { ask: () => "El piso se moja.
 export const fixtureLibrary: Library = {
   topics: new Map([barrel, ramp].map((topic) => [topic.id, topic])),
   cautions: [hotBarrel, wetFloor],
+  faults: NO_FAULTS,
   texts: {
     en: {
       topics: new Map<string, AnyTopicTexts>([

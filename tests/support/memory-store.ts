@@ -1,6 +1,22 @@
 import type { ConversationState } from "../../src/conversation/state.ts";
+import { pickDue } from "../../src/jobs/due-posts.ts";
+import type { Job, JobEntry, JobEvent } from "../../src/jobs/job.ts";
+import { refuseStandIn } from "../../src/jobs/job-rules.ts";
+import { projectJob } from "../../src/jobs/project-job.ts";
 import type { Card } from "../../src/messages/card.ts";
-import type { Caller, Exchange, OpenWalk, Person, Store, WorkspaceStore } from "../../src/ports/store.ts";
+import type { ChatPort } from "../../src/ports/chat.ts";
+import type { KeptPost, Outbox } from "../../src/ports/outbox.ts";
+import type {
+  Caller,
+  ChannelCard,
+  Door,
+  Exchange,
+  KeptMark,
+  OpenWalk,
+  Person,
+  Store,
+  WorkspaceStore,
+} from "../../src/ports/store.ts";
 
 interface Conversation {
   readonly person: string;
@@ -13,7 +29,15 @@ interface Rows {
   readonly callers: Map<string, string>;
   readonly conversations: Map<string, Conversation>;
   readonly deliveries: Map<string, Card>;
+  /** Newest first. */
+  readonly marks: (KeptMark & { readonly conversation: string })[];
   readonly codes: Map<string, { readonly person: string; readonly expires_ms: number }>;
+  /** Events by the number of their job. */
+  readonly jobs: Map<string, readonly JobEvent[]>;
+  lastJob: number;
+  /** Oldest first. */
+  readonly posts: KeptPost[];
+  readonly channels: Map<string, ChannelCard[]>;
 }
 
 /** Ways to make the store fail, for tests of what people are told then. */
@@ -42,17 +66,19 @@ export function createMemoryStore(): MemoryStore {
   return {
     faults,
     commits,
-    openWorkspace: async ({ organisation }) => {
+    openWorkspace: async ({ organisation, door }) => {
       if (faults.failOpen) throw faults.failOpen;
       const rows = workspaces.get(organisation) ?? emptyRows();
       workspaces.set(organisation, rows);
-      return openRows(organisation, rows, faults, commits);
+      return openRows(organisation, rows, door, faults, commits);
     },
+    outbox: memoryOutbox(workspaces),
+    houseChat: memoryChat(workspaces),
     close: async () => workspaces.clear(),
   };
 }
 
-function openRows(workspace: string, rows: Rows, faults: StoreFaults, commits: Exchange[]): WorkspaceStore {
+function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults, commits: Exchange[]): WorkspaceStore {
   const conversationKey = (person: string, conversation: string) => JSON.stringify([person, conversation]);
   return {
     workspace,
@@ -66,10 +92,39 @@ function openRows(workspace: string, rows: Rows, faults: StoreFaults, commits: E
       return copy(open && { conversation: open.conversation, state: open.state });
     },
     findDelivery: async (delivery) => copy(rows.deliveries.get(delivery)),
+    cautionMarks: async (conversation) => {
+      const here = rows.marks.filter((mark) => mark.conversation === conversation);
+      const isNewest = ({ caution, about }: KeptMark, place: number) =>
+        here.findIndex((other) => other.caution === caution && other.about === about) === place;
+      return copy(here.filter(isNewest).map(({ conversation: _, ...mark }) => mark));
+    },
+    findJob: async (number) => copy(projectJob(rows.jobs.get(number) ?? [])),
+    listJobs: async ({ statuses, from, to, person: doer }) => {
+      const jobs = [...rows.jobs.values()].flatMap((events) => projectJob(events) ?? []);
+      const key = ({ day = "9999", number }: Job) => `${day} ${number.padStart(9, "0")}`;
+      return copy(
+        jobs
+          .filter(({ status }) => statuses?.includes(status) ?? true)
+          .filter(
+            ({ day = "" }) => (from === undefined || day >= from) && (to === undefined || (day !== "" && day <= to)),
+          )
+          .filter(({ people }) => doer === undefined || people.includes(doer))
+          .sort((a, b) => key(a).localeCompare(key(b))),
+      );
+    },
+    jobHistory: async (number) => copy(rows.jobs.get(number) ?? []),
+    nextJobNumber: async () => {
+      do rows.lastJob += 1;
+      while (rows.jobs.has(String(rows.lastJob)));
+      return String(rows.lastJob);
+    },
+    lostPosts: async () => copy(rows.posts.filter(({ state }) => state === "given_up").reverse()),
+    channelCards: async (channel, most) => copy((rows.channels.get(channel) ?? []).slice(-most)),
     commit: async (exchange) => {
       throwOnce(faults, "failCommit");
+      const jobs = withEntries(rows.jobs, exchange.jobs ?? [], exchange, door);
       if (rows.deliveries.has(exchange.delivery)) throw new Error("this delivery is there already");
-      const { person, conversation, state, delivery, card, at_ms, carriedFrom } = copy(exchange);
+      const { person, conversation, state, delivery, card, at_ms, carriedFrom, marks = [] } = copy(exchange);
       rows.people.set(person.id, person);
       rows.conversations.set(conversationKey(person.id, conversation), {
         person: person.id,
@@ -83,7 +138,13 @@ function openRows(workspace: string, rows: Rows, faults: StoreFaults, commits: E
           at_ms,
           ...carriedFrom,
         });
+      for (const mark of marks) rows.marks.unshift({ ...mark, by: person.name, at_ms, door, conversation });
       rows.deliveries.set(delivery, card);
+      for (const [number, events] of jobs) rows.jobs.set(number, copy(events));
+      for (const post of copy(exchange.posts ?? [])) {
+        const due_ms = post.notBefore_ms ?? at_ms;
+        rows.posts.push({ workspace, post, state: "waiting", tries: 0, due_ms, written_ms: at_ms });
+      }
       commits.push(exchange);
       throwOnce(faults, "loseConfirmation");
     },
@@ -97,6 +158,88 @@ function openRows(workspace: string, rows: Rows, faults: StoreFaults, commits: E
       rows.callers.set(callerKey(caller), offered.person);
       return copy(rows.people.get(offered.person));
     },
+  };
+}
+
+/** All jobs as they are with these entries; nothing is changed when one of them is refused. */
+function withEntries(
+  before: ReadonlyMap<string, readonly JobEvent[]>,
+  entries: readonly JobEntry[],
+  { person, at_ms }: Exchange,
+  door: Door,
+): ReadonlyMap<string, readonly JobEvent[]> {
+  const jobs = new Map(before);
+  for (const { job, change, amends, version } of entries) {
+    const events = jobs.get(job) ?? [];
+    const opens = change.kind === "opened" && amends === undefined;
+    if (version !== undefined && version !== (before.get(job)?.length ?? 0)) throw coded("job_changed");
+    if (opens && events.length > 0) throw coded("job_changed");
+    if (!opens && events.length === 0) throw coded("job_refused");
+    if (amends !== undefined && refuseStandIn(events, change, amends)) throw coded("job_refused");
+    const who = { by: person.name, person: person.id, at_ms, door };
+    const event = { number: events.length + 1, job, change, ...(amends !== undefined && { amends }), ...who };
+    jobs.set(job, [...events, event]);
+  }
+  return jobs;
+}
+
+function coded(code: string): Error {
+  return Object.assign(new Error(code), { code });
+}
+
+function memoryOutbox(workspaces: ReadonlyMap<string, Rows>): Outbox {
+  const postsOf = (workspace: string) => workspaces.get(workspace)?.posts ?? [];
+  const place = ({ workspace, post }: KeptPost) => postsOf(workspace).findIndex((one) => one.post.id === post.id);
+  return {
+    due: async (now_ms) =>
+      copy(
+        [...workspaces.values()].flatMap(({ posts }) =>
+          pickDue(
+            posts
+              .filter(({ state }) => state !== "sent" && state !== "given_up")
+              .map((kept) => ({ ...kept, channel: JSON.stringify(kept.post.channel) })),
+            now_ms,
+          ).map(({ channel: _, ...kept }) => {
+            const updatesMessage = posts.find(({ post }) => post.id === kept.post.updates)?.messageId;
+            return { ...kept, ...(updatesMessage !== undefined && { updatesMessage }) };
+          }),
+        ),
+      ),
+    claim: async (kept, due_ms) => {
+      const now = postsOf(kept.workspace)[place(kept)];
+      if (now === undefined || now.state !== kept.state || now.tries !== kept.tries) return false;
+      postsOf(kept.workspace)[place(kept)] = { ...now, state: "trying", tries: now.tries + 1, due_ms };
+      return true;
+    },
+    settle: async (kept, result) => {
+      const now = postsOf(kept.workspace)[place(kept)];
+      if (now === undefined || now.state === "sent") return;
+      if (result.state !== "sent" && (now.state !== "trying" || now.tries !== kept.tries + 1)) return;
+      const { because: _, ...rest } = now;
+      postsOf(kept.workspace)[place(kept)] = { ...rest, ...result };
+    },
+  };
+}
+
+function memoryChat(workspaces: ReadonlyMap<string, Rows>): ChatPort {
+  const cardsOf = (workspace: string, channel: string): ChannelCard[] => {
+    const channels = workspaces.get(workspace)?.channels ?? new Map<string, ChannelCard[]>();
+    const cards = channels.get(channel) ?? [];
+    channels.set(channel, cards);
+    return cards;
+  };
+  return {
+    send: async ({ workspace, id, channel, card, updatesMessage = id, written_ms: at_ms }) => {
+      const cards = cardsOf(workspace, channel.id);
+      const at = cards.findIndex((one) => one.id === updatesMessage);
+      if (at < 0) cards.push({ id: updatesMessage, card, at_ms });
+      else cards[at] = { id: updatesMessage, card, at_ms: cards[at]?.at_ms ?? at_ms };
+      return { kind: "sent", messageId: updatesMessage };
+    },
+    find: async ({ workspace, id, channel }) =>
+      cardsOf(workspace, channel.id).some((one) => one.id === id)
+        ? { kind: "found", messageId: id }
+        : { kind: "absent" },
   };
 }
 
@@ -127,7 +270,12 @@ function emptyRows(): Rows {
     callers: new Map(),
     conversations: new Map(),
     deliveries: new Map(),
+    marks: [],
     codes: new Map(),
+    jobs: new Map(),
+    lastJob: 1000,
+    posts: [],
+    channels: new Map(),
   };
 }
 

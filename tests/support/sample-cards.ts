@@ -222,7 +222,10 @@ const chart: Card = {
 const progress: Card = {
   title: "Will it keep up?",
   summary: "Working: 50 of 200 days.",
-  blocks: [{ kind: "progress", text: "Sampled days", done: 50, total: 200 }],
+  blocks: [
+    { kind: "progress", text: "Sampled days", done: 50, total: 200 },
+    { kind: "buttons", buttons: [{ label: "Cancel", say: "cancel 0a1b2c3d" }] },
+  ],
 };
 
 const refusal: Card = {

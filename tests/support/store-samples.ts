@@ -30,10 +30,26 @@ export function stateWith(walkId?: string): ConversationState {
       walk: "w0",
       numbers: { mix_fraction_hot: { kind: "share", value: 0.62 } },
     },
+    shown: [
+      {
+        id: "line_pressure_high",
+        severity: "must",
+        data: { pressure: { kind: "pressure", value: 655 }, note: "told" },
+        walk: "w0",
+        local: {
+          action: "replace",
+          asks: { en: "Ask the town.", es: "Pregunte al pueblo." },
+          because: { en: "the mains surge", es: "la red sube" },
+          by: { basis: "invented", document: "Testbench rules", section: "1" },
+        },
+      },
+      { id: "relief_setting_high", severity: "stop", data: {}, walk: "w0", isPast: true },
+    ],
     walksStarted: 3,
     past: [
       { walk: walk("before"), parked: [] },
       { units: "us", language: "en" },
+      { marked: [{ caution: "relief_setting_high", about: "{}" }] },
     ],
   };
 }

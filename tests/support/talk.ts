@@ -6,7 +6,7 @@ import type { SentForm, Show } from "../../src/conversation/turn.ts";
 import type { Library } from "../../src/library.ts";
 import type { Aim, Button, Card } from "../../src/messages/card.ts";
 import type { Reader } from "../../src/messages/voice.ts";
-import type { OpenWalk } from "../../src/ports/store.ts";
+import type { KeptMark, OpenWalk } from "../../src/ports/store.ts";
 import { fixtureBooks } from "./fixture-books.ts";
 import { fixtureLibrary } from "./fixture-library.ts";
 import { runOnce } from "./run-once.ts";
@@ -16,6 +16,8 @@ export interface Talk {
   state: ConversationState;
   reader: Reader;
   elsewhere?: OpenWalk;
+  /** What was done about cautions, newest first. */
+  marks: readonly KeptMark[];
   /** What the last message carried over. */
   carriedFrom?: OpenWalk | undefined;
   say(text: string, aim?: Aim): Card;
@@ -23,6 +25,8 @@ export interface Talk {
   send(form: SentForm): Card;
 }
 
+/** November 25, 2026, noon in the time zone of the fixture's company. */
+const MIDDAY_ms = Date.UTC(2026, 10, 25, 18);
 const US_ENGLISH: Reader = { language: "en", units: "us" };
 
 export function startTalk(reader: Reader = US_ENGLISH, library: Library = fixtureLibrary): Talk {
@@ -30,6 +34,7 @@ export function startTalk(reader: Reader = US_ENGLISH, library: Library = fixtur
   const talk: Talk = {
     state: EMPTY_STATE,
     reader,
+    marks: [],
     say: (text, aim) => take(text, aim, undefined),
     press: ({ say, aim }) => take(say, aim, undefined),
     send: (form) => take("", undefined, form),
@@ -43,7 +48,9 @@ export function startTalk(reader: Reader = US_ENGLISH, library: Library = fixtur
       newId: `id${messages}`,
       company: fixtureBooks.company,
       names: listNames(fixtureBooks),
+      books: fixtureBooks,
       library,
+      cautions: cautions(),
       ...(talk.elsewhere && { elsewhere: talk.elsewhere }),
       ...(aim && { aim }),
       ...(form && { form }),
@@ -52,13 +59,19 @@ export function startTalk(reader: Reader = US_ENGLISH, library: Library = fixtur
     // A conversation is stored as JSON between messages.
     talk.state = JSON.parse(JSON.stringify(shown.state));
     talk.reader = shown.reader;
+    const { speaker: by, now_ms: at_ms } = cautions();
+    talk.marks = [...(shown.marks ?? []).map((mark) => ({ ...mark, by, at_ms, door: "web" as const })), ...talk.marks];
     talk.carriedFrom = shown.carriedFrom;
     return shown.card;
   }
   function run(decision: Exclude<ReturnType<typeof converse>, { kind: "show" }>): Show {
     const topic = library.topics.get(decision.topic);
     if (topic === undefined) throw new Error(`no topic ${decision.topic}`);
-    return finish(decision, runOnce(topic, decision.facts, library), library, listNames(fixtureBooks));
+    return finish(decision, runOnce(topic, decision.facts, library), library, fixtureBooks, cautions());
+  }
+  function cautions() {
+    const { timeZone } = fixtureBooks.company;
+    return { marks: talk.marks, timeZone, speaker: "Ebbe Tarnowell", now_ms: MIDDAY_ms + messages * 60_000 };
   }
   return talk;
 }

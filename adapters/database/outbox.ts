@@ -1,0 +1,131 @@
+import type { Kysely } from "kysely";
+import { parseCard } from "../../src/boundary/stored-card.ts";
+import { pickDue } from "../../src/jobs/due-posts.ts";
+import type { KeptPost, Outbox, Post, PostResult } from "../../src/ports/outbox.ts";
+import { type Scope, scopeTo } from "./scope.ts";
+import { readBack, writeDown } from "./stored-rows.ts";
+import type { Tables } from "./tables.ts";
+
+const OPEN = ["waiting", "trying", "unsure"] as const;
+const MOST_LOST = 50;
+
+/** Writes posts beside what they are about; called inside one transaction. */
+export async function addPosts(scope: Scope, posts: readonly Post[], written_ms: number): Promise<void> {
+  for (const { id, channel, card, language, thread, updates, notBefore_ms } of posts)
+    await scope
+      .addPost({
+        id,
+        door: channel.door,
+        channel: channel.id,
+        thread: thread ?? null,
+        card: writeDown(card, parseCard),
+        language,
+        updates: updates ?? null,
+        not_before_ms: notBefore_ms ?? null,
+        state: "waiting",
+        tries: 0,
+        due_ms: notBefore_ms ?? written_ms,
+        written_ms,
+        message: null,
+        because: null,
+      })
+      .execute();
+}
+
+/** The posts of all workspaces, each reached through its own scope. */
+export function createOutbox(db: Kysely<Tables>): Outbox {
+  return {
+    due: async (now_ms) => {
+      const workspaces = await db.selectFrom("workspace").select("id").orderBy("id").execute();
+      const due: KeptPost[] = [];
+      for (const { id } of workspaces) due.push(...(await dueIn(scopeTo(db, id), now_ms)));
+      return due;
+    },
+    claim: async ({ workspace, post, state, tries }, until_ms) => {
+      const taken = await scopeTo(db, workspace)
+        .changePosts({ state: "trying", tries: tries + 1, due_ms: until_ms })
+        .where("id", "=", post.id)
+        .where("state", "=", state)
+        .where("tries", "=", tries)
+        .executeTakeFirst();
+      return taken.numUpdatedRows === 1n;
+    },
+    settle: (kept, result) => settle(scopeTo(db, kept.workspace), kept, result),
+  };
+}
+
+/** Posts that could not be delivered, newest first. */
+export async function lostPosts(scope: Scope): Promise<readonly KeptPost[]> {
+  const rows = await scope
+    .posts()
+    .selectAll()
+    .where("state", "=", "given_up")
+    .orderBy("number", "desc")
+    .limit(MOST_LOST)
+    .execute();
+  return rows.map((row) => shapePost(row));
+}
+
+async function dueIn(scope: Scope, now_ms: number): Promise<readonly KeptPost[]> {
+  const queued = await scope
+    .posts()
+    .select(["number", "tries", "due_ms", "door", "channel"])
+    .where("state", "in", OPEN)
+    .orderBy("number")
+    .execute();
+  const heads = pickDue(
+    queued.map((row) => ({ ...row, channel: JSON.stringify([row.door, row.channel]) })),
+    now_ms,
+  );
+  const due: KeptPost[] = [];
+  for (const { number } of heads) {
+    const row = await scope.posts().selectAll().where("number", "=", number).executeTakeFirst();
+    if (row === undefined) continue;
+    const { updates } = row;
+    const earlier =
+      updates === null ? undefined : await scope.posts().select("message").where("id", "=", updates).executeTakeFirst();
+    due.push(shapePost(row, earlier?.message));
+  }
+  return due;
+}
+
+/** That a post arrived is true whoever says it; anything else only counts from the one who is trying. */
+async function settle(scope: Scope, { post, tries }: KeptPost, result: PostResult): Promise<void> {
+  const change = scope.changePosts({
+    state: result.state,
+    message: result.state === "sent" ? result.messageId : null,
+    because: result.state === "sent" ? null : result.because,
+    ...("due_ms" in result && { due_ms: result.due_ms }),
+  });
+  const ofPost = change.where("id", "=", post.id).where("state", "!=", "sent");
+  const query = result.state === "sent" ? ofPost : ofPost.where("state", "=", "trying").where("tries", "=", tries + 1);
+  await query.execute();
+}
+
+type PostRow = Awaited<ReturnType<typeof readRows>>[number];
+function readRows(scope: Scope) {
+  return scope.posts().selectAll().execute();
+}
+
+function shapePost(row: PostRow, updatesMessage: string | null = null): KeptPost {
+  const { id, door, channel, thread, language, updates, not_before_ms, message, because } = row;
+  return {
+    workspace: row.workspace,
+    post: {
+      id,
+      channel: { door, id: channel },
+      card: readBack(parseCard(row.card), `the card of post ${id}`),
+      language,
+      ...(thread !== null && { thread }),
+      ...(updates !== null && { updates }),
+      ...(not_before_ms !== null && { notBefore_ms: not_before_ms }),
+    },
+    state: row.state,
+    tries: row.tries,
+    due_ms: row.due_ms,
+    written_ms: row.written_ms,
+    ...(message !== null && { messageId: message }),
+    ...(updatesMessage !== null && { updatesMessage }),
+    ...(because !== null && { because }),
+  };
+}

@@ -1,0 +1,57 @@
+import { randomUUID } from "node:crypto";
+import type { Language } from "../src/messages/language.ts";
+import type { ChatPort } from "../src/ports/chat.ts";
+import type { FaultLog } from "../src/ports/fault-log.ts";
+import type { Store } from "../src/ports/store.ts";
+import { teamsPosts } from "./teams/post-card.ts";
+import { createOutboxRelay, type OutboxRelay } from "./workers/outbox-relay.ts";
+
+/** What the relay needs of the Slack door's settings. */
+interface SlackAccess {
+  readonly botToken: string;
+}
+interface RelaySettings {
+  readonly store: Store;
+  readonly faults: FaultLog;
+  readonly language: Language;
+  /** Left out where Slack is not set up. */
+  readonly slack?: SlackAccess;
+}
+
+/** How often the outbox is looked into: people take no notice of a second [ms]. */
+const EVERY_ms = 1_000;
+/** Longest wait for an answer of Slack [ms] */
+const SLACK_CALL_ms = 10_000;
+
+/** Starts sending what stands in the outbox, until it is stopped. */
+export function startRelay({ store, faults, language, slack }: RelaySettings): Pick<OutboxRelay, "stop"> {
+  const { houseChat: web } = store;
+  const relay = createOutboxRelay({
+    outbox: store.outbox,
+    ports: { slack: slack ? slackPosts(slack) : NO_SLACK, teams: teamsPosts, web, terminal: web },
+    clock: { now_ms: Date.now },
+    language,
+    jitter: Math.random,
+    report: (error, { workspace, post }) =>
+      faults.report({ id: randomUUID().slice(-8), doing: "post", door: post.channel.door, workspace, error }),
+  });
+  relay.start(EVERY_ms);
+  return relay;
+}
+
+const NO_SLACK: ChatPort = { send: async () => ({ kind: "refused", because: "Slack is not set up" }) };
+
+/** Slack's client is loaded with the first post. */
+function slackPosts({ botToken }: SlackAccess): ChatPort {
+  let loaded: Promise<ChatPort> | undefined;
+  const load = () => {
+    loaded ??= import("./slack/post-card.ts").then(({ createSlackPosts }) =>
+      createSlackPosts({ tokenOf: async () => botToken, call_ms: SLACK_CALL_ms }),
+    );
+    return loaded;
+  };
+  return {
+    send: async (out) => (await load()).send(out),
+    find: async (out) => (await (await load()).find?.(out)) ?? { kind: "cannot_look" },
+  };
+}

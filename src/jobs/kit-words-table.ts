@@ -1,0 +1,32 @@
+import type { KitReason } from "./kit-rule.ts";
+
+/** Each reason as a finding of its own, so that a table of answers can hold it. */
+export const KIT_WORDS = {
+  heater: { code: "heater", data: {} },
+  connections: { code: "connections", data: {} },
+  shut_off: { code: "shut_off", data: {} },
+  relief_valve: { code: "relief_valve", data: {} },
+  relief_discharge: { code: "relief_discharge", data: {} },
+  drain_pan: { code: "drain_pan", data: {} },
+  pan_drain: { code: "pan_drain", data: {} },
+  expansion_tank: { code: "expansion_tank", data: {} },
+  pressure_regulator: { code: "pressure_regulator", data: {} },
+  tempering: { code: "tempering", data: {} },
+  condensate_line: { code: "condensate_line", data: {} },
+  condensate_pump: { code: "condensate_pump", data: {} },
+  air_openings: { code: "air_openings", data: {} },
+  air_ducts: { code: "air_ducts", data: {} },
+  quiet_feet: { code: "quiet_feet", data: {} },
+  seismic_straps: { code: "seismic_straps", data: {} },
+  new_circuit: { code: "new_circuit", data: {} },
+  gas_cap: { code: "gas_cap", data: {} },
+  open_flue: { code: "open_flue", data: {} },
+  pipe_insulation: { code: "pipe_insulation", data: {} },
+  short_anode: { code: "short_anode", data: {} },
+  circulation: { code: "circulation", data: {} },
+  outdoor_frost: { code: "outdoor_frost", data: {} },
+  surge_protection: { code: "surge_protection", data: {} },
+  spare_filter: { code: "spare_filter", data: {} },
+  heat_traps: { code: "heat_traps", data: {} },
+  sealing: { code: "sealing", data: {} },
+} as const satisfies { readonly [R in KitReason]: { readonly code: R; readonly data: object } };

@@ -1,0 +1,66 @@
+import type { JobRefusal } from "../jobs/job-rules.ts";
+import type { KeptPost } from "../ports/outbox.ts";
+import { buildNoticeCard } from "./build-notice-card.ts";
+import type { Card } from "./card.ts";
+import { jobs as en } from "./en/jobs.ts";
+import { jobs as es } from "./es/jobs.ts";
+import type { JobTexts } from "./job-texts.ts";
+import type { Language } from "./language.ts";
+
+/** The sentences of both languages about job records. */
+export const JOB_TEXTS: Readonly<Record<Language, JobTexts>> = { en, es };
+
+/** Why a change to a job is not made, with what can be done instead. */
+export function sayJobRefusal(language: Language, refusal: JobRefusal): string {
+  const { statuses, roles, changes, refusals } = JOB_TEXTS[language];
+  switch (refusal.code) {
+    case "unknown_job":
+    case "number_taken":
+      return refusals[refusal.code](refusal.job);
+    case "not_in_this_status":
+      return refusals.not_in_this_status(statuses[refusal.status], changes[refusal.asked]);
+    case "not_your_role":
+      return refusals.not_your_role(list(refusal.roles.map((role) => roles[role])));
+    case "no_such_step":
+      return refusals.no_such_step(
+        statuses[refusal.from],
+        statuses[refusal.to],
+        list(refusal.next.map((next) => statuses[next])),
+      );
+    case "says_why":
+      return refusals.says_why(statuses[refusal.to]);
+    case "items_left":
+      return refusals.items_left(list(refusal.items));
+    case "customer_too_much":
+    case "no_item_left":
+      return refusals[refusal.code];
+    case "reading_unexplained":
+      return refusals.reading_unexplained(list(refusal.readings));
+    case "unknown_item":
+      return refusals.unknown_item(refusal.item, list(refusal.open));
+    case "unknown_event":
+    case "other_kind":
+      return refusals[refusal.code](String(refusal.event));
+    case "not_your_event":
+      return refusals.not_your_event(refusal.by);
+  }
+}
+
+/** The same card with a note that it may have been posted before. */
+export function noteRepeat(card: Card, language: Language): Card {
+  const note = JOB_TEXTS[language].mayRepeat;
+  return { ...card, blocks: [{ kind: "text", tone: "quiet", text: note }, ...card.blocks] };
+}
+
+/** Tells the owner what could not be posted; nothing where all was. */
+export function buildLostPostsCard(language: Language, lost: readonly KeptPost[]): Card | undefined {
+  const texts = JOB_TEXTS[language];
+  const [first, ...others] = lost.map(({ post, because = "" }) =>
+    texts.lostPost(post.card.title, `${post.channel.door} ${post.channel.id}`, because),
+  );
+  return first === undefined ? undefined : buildNoticeCard(texts.lostPostsTitle, [first, ...others], [], "problem");
+}
+
+function list(words: readonly string[]): string {
+  return words.join(", ");
+}

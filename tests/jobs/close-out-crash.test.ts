@@ -1,0 +1,186 @@
+import { copyFileSync } from "node:fs";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { openOn } from "../../adapters/database/open-database.ts";
+import { createStore, openStore } from "../../adapters/database/open-store.ts";
+import { createOutboxRelay } from "../../adapters/workers/outbox-relay.ts";
+import type { JobEntry } from "../../src/jobs/job.ts";
+import type { Exchange, Store } from "../../src/ports/store.ts";
+import { type CrashingDatabase, crashBefore } from "../support/crashing-database.ts";
+import { type ChatFate, createFakeChat, type FakeChat } from "../support/fake-chat.ts";
+import { BOOKS } from "../support/sample-books.ts";
+import { ANN, card, exchangeOf } from "../support/store-samples.ts";
+
+const settings = { books: BOOKS, ownOrganisations: [] };
+const START_ms = 1_800_000_000_000;
+
+let folder = "";
+let base = "";
+let exchange: Exchange;
+
+const entry = (change: JobEntry["change"]): JobEntry => ({ job: "1001", change });
+const CLOSE_OUT: readonly JobEntry[] = [
+  entry({
+    kind: "reading",
+    reading: { id: "outlet_temperature", quantity: { kind: "temperature", value: 49 }, isAccepted: true },
+  }),
+  entry({ kind: "status", status: "complete" }),
+];
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "oldhand-close-out-"));
+  base = join(folder, "base.sqlite");
+  const store = await openStore({ path: base, ...settings });
+  const workspace = await store.openWorkspace(ANN);
+  const person = await workspace.findPerson(ANN);
+  const opened = [
+    entry({ kind: "opened", customer: "T. M.", place: "Testbench" }),
+    entry({ kind: "status", status: "under_way" }),
+  ];
+  await workspace.commit(exchangeOf(person, { delivery: "opened", jobs: opened, at_ms: START_ms }));
+  await store.close();
+  exchange = exchangeOf(person, {
+    delivery: "close-out",
+    at_ms: START_ms,
+    jobs: CLOSE_OUT,
+    posts: [
+      { id: "p1", channel: { door: "slack", id: "C1" }, card: card("Job 1001 is complete"), language: "en" },
+      { id: "p2", channel: { door: "slack", id: "C1" }, card: card("Tomorrow"), language: "en" },
+    ],
+  });
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+/** A relay whose clock jumps ahead with every turn. */
+async function relayFor(turns: number, store: Store, chat: FakeChat, from_ms: number): Promise<void> {
+  let now_ms = from_ms;
+  const relay = createOutboxRelay({
+    outbox: store.outbox,
+    ports: { slack: chat, teams: chat, web: store.houseChat, terminal: store.houseChat },
+    clock: { now_ms: () => now_ms },
+    language: "en",
+    jitter: () => 0,
+    report: () => undefined,
+  });
+  for (let turn = 0; turn < turns; turn += 1) {
+    await relay.runOnce();
+    now_ms += 90_000;
+  }
+}
+
+interface Run {
+  /** Statements before the close-out, in its commit, and in all. */
+  readonly opening: number;
+  readonly committing: number;
+  readonly all: number;
+  /** The person was told that it is saved. */
+  readonly acknowledged: boolean;
+}
+
+/** Closes the job and sends what is to be posted, in a process that dies before a statement. */
+async function closeOut(name: string, at: number, chat: FakeChat): Promise<Run> {
+  const path = join(folder, `run-${name}`);
+  copyFileSync(base, path);
+  const connection: CrashingDatabase = crashBefore(at, path, join(folder, `image-${name}`));
+  const store = await createStore(await openOn(connection), settings);
+  const workspace = await store.openWorkspace(ANN);
+  const opening = connection.begun();
+  let committing = opening;
+  let acknowledged = false;
+  try {
+    await workspace.commit(exchange);
+    acknowledged = true;
+    committing = connection.begun();
+    await relayFor(3, store, chat, START_ms);
+  } catch {
+    // The process is dead; nobody is told anything any more.
+  }
+  const all = connection.begun();
+  await store.close();
+  return { opening, committing, all, acknowledged };
+}
+
+/** Starts again on what the dead process left: a person who was told nothing sends the same message again. */
+async function startAgain(name: string, run: Run, chat: FakeChat) {
+  const store = await openStore({ path: join(folder, `image-${name}`), ...settings });
+  const workspace = await store.openWorkspace(ANN);
+  const kept = await workspace.findDelivery("close-out");
+  const isLost = run.acknowledged && kept === undefined;
+  if (kept === undefined) await workspace.commit(exchange);
+  await relayFor(6, store, chat, START_ms + 600_000);
+  const [job, history, lost] = [
+    await workspace.findJob("1001"),
+    await workspace.jobHistory("1001"),
+    await workspace.lostPosts(),
+  ];
+  const due = await store.outbox.due(START_ms + 10 * 3_600_000);
+  await store.close();
+  return { isLost, status: job?.status, readings: Object.keys(job?.readings ?? {}), events: history.length, lost, due };
+}
+
+const RIGHT = { isLost: false, status: "complete", readings: ["outlet_temperature"], events: 4, lost: [], due: [] };
+const isRepeatNoted = ({ card: { blocks } }: FakeChat["messages"][number]) =>
+  blocks.some((block) => block.kind === "text" && /may be a repeat/.test(block.text));
+
+test("a process that dies before any statement of the close-out itself loses nothing and posts nothing twice", async () => {
+  const { opening, committing } = await closeOut("whole", Number.POSITIVE_INFINITY, createFakeChat(true));
+  expect(committing - opening).toBeGreaterThan(15);
+  for (let at = opening; at < committing; at += 1) {
+    const chat = createFakeChat(true);
+    const run = await closeOut(`commit-${at}`, at, chat);
+    expect({ at, acknowledged: run.acknowledged, sends: chat.sends.length }).toEqual({
+      at,
+      acknowledged: false,
+      sends: 0,
+    });
+    expect({ at, ...(await startAgain(`commit-${at}`, run, chat)) }).toEqual({ at, ...RIGHT });
+    expect(chat.messages.map(({ id }) => id)).toEqual(["p1", "p2"]);
+  }
+});
+
+const FATES: readonly { readonly name: string; readonly fate: ChatFate }[] = [
+  { name: "takes every post", fate: "arrives" },
+  { name: "takes the post and does not get round to saying so", fate: "answer_lost" },
+  { name: "dies before it takes the post", fate: "never_arrives" },
+  { name: "asks to wait", fate: { kind: "retryLater", after_ms: 5_000, because: "busy" } },
+];
+
+test.each(FATES)("a process that dies at any step of sending to a platform that $name", async ({ name, fate }) => {
+  const openChat = (canLook: boolean) => {
+    const chat = createFakeChat(canLook);
+    chat.fates.push(fate);
+    return chat;
+  };
+  const { committing, all } = await closeOut(`${name}-whole`, Number.POSITIVE_INFINITY, openChat(true));
+  expect(all - committing).toBeGreaterThan(8);
+  for (let at = committing; at < all; at += 1) {
+    const chat = openChat(true);
+    const run = await closeOut(`${name}-${at}`, at, chat);
+    expect(run.acknowledged).toBe(true);
+    expect({ at, ...(await startAgain(`${name}-${at}`, run, chat)) }).toEqual({ at, ...RIGHT });
+    expect({ at, ids: chat.messages.map(({ id }) => id) }).toEqual({ at, ids: ["p1", "p2"] });
+    expect(chat.messages.filter(isRepeatNoted)).toEqual([]);
+  }
+});
+
+test("where a platform cannot be looked through nothing is lost either, and every repeat says that it may be one", async () => {
+  const { committing, all } = await closeOut("blind-whole", Number.POSITIVE_INFINITY, createFakeChat(false));
+  let repeats = 0;
+  for (let at = committing; at < all; at += 1) {
+    const chat = createFakeChat(false);
+    const run = await closeOut(`blind-${at}`, at, chat);
+    expect({ at, ...(await startAgain(`blind-${at}`, run, chat)) }).toEqual({ at, ...RIGHT });
+    const seen = new Set<string>();
+    for (const message of chat.messages) {
+      if (seen.has(message.id)) {
+        repeats += 1;
+        expect({ at, isNoted: isRepeatNoted(message) }).toEqual({ at, isNoted: true });
+      }
+      seen.add(message.id);
+    }
+    expect([...seen]).toEqual(["p1", "p2"]);
+  }
+  expect(repeats).toBeGreaterThan(0);
+});
