@@ -6,6 +6,7 @@ import { readCode } from "../../src/boundary/code-book.ts";
 import { readCompany, readPeople } from "../../src/boundary/company-books.ts";
 import { readCrew } from "../../src/boundary/crew-book.ts";
 import { readDisplayCodes } from "../../src/boundary/display-codes-book.ts";
+import { readNewJobs } from "../../src/boundary/jobs-book.ts";
 import { readParts } from "../../src/boundary/parts-book.ts";
 import { readPlaces } from "../../src/boundary/places-book.ts";
 import { readPrices } from "../../src/boundary/prices-book.ts";
@@ -39,6 +40,15 @@ const MAY_LACK = ["display-codes", "parts", "travel"];
 /** Books that are read against others of the same folder. A company may do without any of them. */
 const READ_AGAINST: Readonly<Record<string, (folder: string, cautions: readonly AnyCaution[]) => Promise<ReadBook>>> = {
   code: readerOfCode,
+  jobs: async (folder) => {
+    const people = await readBook(folder, "people", readPeople);
+    const { models } = await readBook(folder, "catalogue", readCatalogue);
+    const ids = models.map(({ id }) => id);
+    return counted(
+      (contents) => readNewJobs(contents, people.people, ids),
+      ({ jobs }) => `jobs: ${jobs.length}`,
+    );
+  },
   crew: async (folder) => {
     const known = await findKnownIds(folder);
     return counted(

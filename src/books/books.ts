@@ -1,7 +1,13 @@
+import type { Code } from "../cautions/code.ts";
+import type { CrewBooks } from "../crew/crew.ts";
 import type { CatalogueModel } from "../equipment/catalogue.ts";
+import { findByName } from "../equipment/find-model.ts";
+import type { Job, JobEvent } from "../jobs/job.ts";
 import type { Language } from "../messages/language.ts";
+import type { Solve } from "../ports/solver.ts";
 import type { Role } from "../ports/store.ts";
 import type { UnitSystem } from "../units/quantity-kinds.ts";
+import type { DisplayCodeEntry } from "./display-codes.ts";
 import type { Place } from "./places.ts";
 import type { PriceBook } from "./prices.ts";
 
@@ -13,6 +19,20 @@ export interface Books {
   /** The first is the company's own. */
   readonly places: readonly Place[];
   readonly prices: PriceBook;
+  /** The code at the company's own place. */
+  readonly code: Code;
+  /** The code at each place of the books, by its id. */
+  readonly codes: Readonly<Record<string, Code>>;
+  /** What the displays of the company's models show, from its own book; see `findDisplayCodes`. */
+  readonly displayCodes: readonly DisplayCodeEntry[];
+  /** Jobs that were there before Oldhand kept them, as they stood then; what happened since is in the store. */
+  readonly jobs: readonly Job[];
+  /** All that happened to them, job by job, oldest first: the store begins with these. */
+  readonly jobEvents: readonly JobEvent[];
+  /** Who goes to site with what: credentials, tools, hours, trucks, parts, driving times. */
+  readonly crew: CrewBooks;
+  /** The solver that a topic asked for by `uses`; lent by whoever runs the topic, never written in a book. */
+  readonly solve?: Solve;
 }
 
 export interface Company {
@@ -25,6 +45,8 @@ export interface Company {
   /** What somebody reads who is not in the books, until they say otherwise. */
   readonly language: Language;
   readonly units: UnitSystem;
+  /** True: pictures keep where they were taken; otherwise that is taken out of them. */
+  readonly keepsPhotoPlace?: boolean;
 }
 
 /** Somebody the company knows by name. At the company's own doors (web, terminal) `id` is how they sign in. */
@@ -40,9 +62,25 @@ export interface BookPerson {
 }
 
 /** Names that people may pick from, by the list they stand in. */
-export type NameLists = Readonly<Record<"model" | "place", readonly string[]>>;
+export type NameLists = Readonly<Record<"model" | "place", readonly string[]>> &
+  Readonly<Partial<Record<"person" | "job", readonly string[]>>>;
 
 /** The names of the books, in their order. */
-export function listNames({ catalogue, places }: Books): NameLists {
-  return { model: catalogue.map(({ id }) => id), place: places.map(({ id }) => id) };
+export function listNames({ catalogue, places, crew, jobs }: Books): NameLists {
+  return {
+    model: catalogue.map(({ id }) => id),
+    place: places.map(({ id }) => id),
+    person: crew.members.map(({ person }) => person),
+    job: jobs.map(({ number }) => number),
+  };
+}
+
+/**
+ * The code at a place of the books; the company's own where none is named.
+ * @param place id or name of a place, as somebody told it
+ */
+export function codeAt({ code, codes, places }: Books, place: unknown): Code {
+  if (typeof place !== "string") return code;
+  const known = findByName(places, place);
+  return (known.ok ? codes[known.entry.id] : undefined) ?? code;
 }

@@ -1,0 +1,156 @@
+import type { kit } from "../../../topics/kit.ts";
+import type { TopicTexts } from "../../topic-texts.ts";
+import { crewWords } from "../crew-words.ts";
+import { texts as caution } from "./caution.ts";
+
+/** What a survey tells is asked in the same words here and there. */
+const shared = caution.facts;
+
+export const texts: TopicTexts<typeof kit> = {
+  title: "Kit",
+  names: ["parts list", "what to bring"],
+  summary: "Parts for this job from its survey, how much of each and why, and what the truck already has.",
+  examples: [
+    "kit closed, replaces gas, breathes through ducts, circuit right no",
+    "kit model hollin-80, closed, 95 psi, set to 140F, no mixing valve",
+    "kit closed, replaces gas, person=marisol",
+  ],
+  facts: {
+    model: shared.model,
+    replaces: shared.replaces,
+    closed: shared.closed,
+    line_pressure: shared.line_pressure,
+    setpoint: shared.setpoint,
+    mixing_valve: shared.mixing_valve,
+    condensate: shared.condensate,
+    leak_harms: shared.leak_harms,
+    pan: shared.pan,
+    control: shared.control,
+    relief: shared.relief,
+    occupants: shared.occupants,
+    tank: shared.tank,
+    room_volume: shared.room_volume,
+    floor: shared.floor,
+    bedroom_wall: shared.bedroom_wall,
+    seismic: shared.seismic,
+    shared_flue: shared.shared_flue,
+    headroom: shared.headroom,
+    loop: shared.loop,
+    heat_traps: shared.heat_traps,
+    fuel_appliance: shared.fuel_appliance,
+    outdoor_lines: shared.outdoor_lines,
+    refrigerant_work: shared.refrigerant_work,
+    flammable: shared.flammable,
+    air_way: {
+      label: "Air for the unit",
+      question: "How does the unit get its air?",
+      words: ["air way", "breathes"],
+      options: {
+        room: { label: "From the room", words: ["from the room", "room air"] },
+        grilles: {
+          label: "Through grilles or a louvered door",
+          words: ["through grilles", "grilles", "louvered door"],
+        },
+        ducts: { label: "Through ducts", words: ["through ducts", "ducts", "ducted"] },
+      },
+    },
+    circuit_right: {
+      label: "Circuit is right",
+      question: "Is the right circuit there already?",
+      help: "Wire, breaker and disconnect as the plate of the new unit asks.",
+      words: ["circuit right", "right circuit"],
+    },
+    hot_shut_off: {
+      label: "Hot shut-off",
+      question: "Is there a shut-off valve in the hot pipe that works?",
+      words: ["hot shut-off", "hot valve"],
+    },
+    freezes: { label: "Freezes there", question: "Does it freeze there in winter?", words: ["freezes", "frost"] },
+    surges: { label: "Surges", question: "Have storms or the grid taken boards there?", words: ["surges", "storms"] },
+    discharge_length: {
+      label: "Relief discharge run",
+      question: "How long is the run of the relief discharge?",
+      words: ["discharge run", "discharge length"],
+    },
+    pan_drain_length: {
+      label: "Pan drain run",
+      question: "How far is it from the pan to its drain?",
+      words: ["pan drain run", "pan drain length"],
+    },
+    condensate_length: {
+      label: "Condensate run",
+      question: "How far does the condensate run?",
+      words: ["condensate run", "condensate length"],
+    },
+    duct_length: { label: "Duct run", question: "How long are the ducts?", words: ["duct run", "duct length"] },
+    circuit_length: {
+      label: "Circuit run",
+      question: "How far is it from the panel?",
+      words: ["circuit run", "circuit length", "panel run"],
+    },
+    hot_length: {
+      label: "Hot pipe in reach",
+      question: "How much of the hot pipe can be reached?",
+      words: ["hot pipe", "hot run", "hot length"],
+    },
+    wait_volume: {
+      label: "Wait",
+      question: "How much runs before the far tap is hot?",
+      words: ["wait volume", "wait"],
+    },
+    job: { label: "Job", question: "For which job?", words: ["job", "job number"] },
+    person: { label: "Person", question: "Whose truck?", words: ["person", "technician", "truck of"] },
+  },
+  results: { part_kinds: "Kinds of parts", on_truck: "On the truck", to_load: "To load" },
+  findings: {
+    ...crewWords,
+    kit_complete: ({ parts }) => `The truck has it all: ${parts} kinds of parts.`,
+    kit_to_load: ({ parts, load }) => `To load: ${load} of ${parts} kinds of parts.`,
+    kit_listed: ({ parts }) => `This job takes ${parts} kinds of parts.`,
+    still_open: ({ facts }) => `Not known yet, so not counted: ${facts}.`,
+    no_truck: () => "Name a job with a crew, or a person, to see what the truck already has.",
+    ordered_apart: () => "The unit is ordered for the job. Sizes of pipe and fittings follow what is there.",
+    sizes_elsewhere: () => "Cable and breaker are the usual ones; the circuit topic and an electrician decide.",
+    gas_first: () => "First, shut off the gas and have it capped and leak-tested by somebody licensed for gas.",
+    heater: () => "The unit that was chosen",
+    connections: () => "Joins the unit to the pipes",
+    shut_off: () => "The unit must be shut off for service",
+    relief_valve: () => "The relief valve is missing or cannot open",
+    relief_discharge: () => "The relief valve needs a pipe to a safe place",
+    drain_pan: () => "A leak would harm the building",
+    pan_drain: () => "The pan needs a way out",
+    expansion_tank: () => "Closed system: the water needs room to grow",
+    pressure_regulator: () => "The line is over 80 psi",
+    tempering: () => "Stored hotter than a tap may be, or frail people",
+    condensate_line: () => "The heat pump takes water from the air",
+    condensate_pump: () => "The condensate cannot run off by itself",
+    air_openings: () => "The room is too small to breathe from",
+    air_ducts: () => "Ducts were chosen",
+    quiet_feet: () => "Wood floor or bedroom close by",
+    seismic_straps: () => "The ground may shake",
+    new_circuit: () => "The right circuit is not there",
+    gas_cap: () => "The old gas line must be capped",
+    open_flue: () => "The old flue must be closed",
+    pipe_insulation: () => "The first of the hot pipe is insulated",
+    short_anode: () => "No room over the unit for a full rod",
+    circulation: () => "A loop is there, or the wait is long",
+    outdoor_frost: () => "Water outdoors where it freezes",
+    surge_protection: () => "Storms or a rough grid",
+    spare_filter: () => "A spare filter stays with the owner",
+    heat_traps: () => "No heat traps at the ports",
+    sealing: () => "Every job",
+    unknown_model: ({ typed, nearest }) => `No model is called “${typed}”. Close: ${nearest}.`,
+    unknown_job: ({ typed, nearest }) =>
+      nearest === "" ? "The record holds no jobs yet." : `There is no job “${typed}”. Close: ${nearest}.`,
+    unknown_person: ({ typed, nearest }) =>
+      nearest === ""
+        ? "The books name nobody who goes to site. Fill in crew.yaml first."
+        : `Nobody in the crew book is called “${typed}”. Close: ${nearest}.`,
+  },
+  tables: {
+    kit: {
+      title: "What to bring",
+      columns: { part: "Part", amount: "Amount", on_truck: "On the truck", to_load: "To load", why: "Why" },
+    },
+  },
+};

@@ -1,0 +1,163 @@
+import type { kit } from "../../../topics/kit.ts";
+import type { TopicTexts } from "../../topic-texts.ts";
+import { crewWords } from "../crew-words.ts";
+import { texts as caution } from "./caution.ts";
+
+/** What a survey tells is asked in the same words here and there. */
+const shared = caution.facts;
+
+export const texts: TopicTexts<typeof kit> = {
+  title: "Material",
+  names: ["lista de material", "qué llevar"],
+  summary: "El material de este trabajo según la visita, cuánto y por qué, y lo que ya trae la camioneta.",
+  examples: [
+    "kit cerrado, reemplaza gas, toma aire por ductos, circuito correcto no",
+    "kit modelo hollin-80, cerrado, presión 95 psi, puesto a 140F, sin válvula mezcladora",
+    "kit cerrado, reemplaza gas, persona=marisol",
+  ],
+  facts: {
+    model: shared.model,
+    replaces: shared.replaces,
+    closed: shared.closed,
+    line_pressure: shared.line_pressure,
+    setpoint: shared.setpoint,
+    mixing_valve: shared.mixing_valve,
+    condensate: shared.condensate,
+    leak_harms: shared.leak_harms,
+    pan: shared.pan,
+    control: shared.control,
+    relief: shared.relief,
+    occupants: shared.occupants,
+    tank: shared.tank,
+    room_volume: shared.room_volume,
+    floor: shared.floor,
+    bedroom_wall: shared.bedroom_wall,
+    seismic: shared.seismic,
+    shared_flue: shared.shared_flue,
+    headroom: shared.headroom,
+    loop: shared.loop,
+    heat_traps: shared.heat_traps,
+    fuel_appliance: shared.fuel_appliance,
+    outdoor_lines: shared.outdoor_lines,
+    refrigerant_work: shared.refrigerant_work,
+    flammable: shared.flammable,
+    air_way: {
+      label: "Aire del equipo",
+      question: "¿De dónde toma aire el equipo?",
+      words: ["toma aire", "respira"],
+      options: {
+        room: { label: "Del cuarto", words: ["del cuarto"] },
+        grilles: { label: "Por rejillas o puerta de persianas", words: ["por rejillas", "rejillas"] },
+        ducts: { label: "Por ductos", words: ["por ductos", "ductos"] },
+      },
+    },
+    circuit_right: {
+      label: "Circuito correcto",
+      question: "¿Ya está el circuito correcto?",
+      help: "Cable, breaker y desconectador como pide la placa del equipo nuevo.",
+      words: ["circuito correcto"],
+    },
+    hot_shut_off: {
+      label: "Llave del agua caliente",
+      question: "¿Hay una llave de paso que sirva en la caliente?",
+      words: ["llave de la caliente", "llave caliente"],
+    },
+    freezes: { label: "Se congela", question: "¿Ahí se congela en invierno?", words: ["se congela", "heladas"] },
+    surges: {
+      label: "Picos de corriente",
+      question: "¿Las tormentas o la red han quemado tarjetas ahí?",
+      words: ["picos de corriente", "tormentas"],
+    },
+    discharge_length: {
+      label: "Largo de la descarga de alivio",
+      question: "¿Qué tan largo es el tubo de descarga de alivio?",
+      words: ["largo de la descarga", "tubo de descarga"],
+    },
+    pan_drain_length: {
+      label: "Largo del drenaje de la charola",
+      question: "¿Qué tan lejos queda el drenaje de la charola?",
+      words: ["drenaje de la charola", "largo del drenaje"],
+    },
+    condensate_length: {
+      label: "Largo del condensado",
+      question: "¿Qué tan lejos corre el condensado?",
+      words: ["largo del condensado", "tubo de condensado"],
+    },
+    duct_length: { label: "Largo de ductos", question: "¿Cuánto miden los ductos?", words: ["largo de ductos"] },
+    circuit_length: {
+      label: "Largo del circuito",
+      question: "¿Qué tan lejos queda el tablero?",
+      words: ["largo del circuito", "distancia al tablero"],
+    },
+    hot_length: {
+      label: "Tubo caliente al alcance",
+      question: "¿Cuánto tubo caliente queda al alcance?",
+      words: ["tubo caliente", "largo del tubo caliente"],
+    },
+    wait_volume: {
+      label: "Espera",
+      question: "¿Cuánta agua corre antes de que salga caliente en la llave más lejana?",
+      words: ["espera", "agua de espera"],
+    },
+    job: { label: "Trabajo", question: "¿Para qué trabajo?", words: ["trabajo", "número de trabajo"] },
+    person: { label: "Persona", question: "¿La camioneta de quién?", words: ["persona", "técnico", "camioneta de"] },
+  },
+  results: { part_kinds: "Clases de material", on_truck: "En la camioneta", to_load: "Por cargar" },
+  findings: {
+    ...crewWords,
+    kit_complete: ({ parts }) => `La camioneta trae todo: ${parts} clases de material.`,
+    kit_to_load: ({ parts, load }) => `Por cargar: ${load} de ${parts} clases de material.`,
+    kit_listed: ({ parts }) => `Este trabajo pide ${parts} clases de material.`,
+    still_open: ({ facts }) => `Todavía no se sabe y no se cuenta: ${facts}.`,
+    no_truck: () => "Diga un trabajo con cuadrilla, o una persona, para ver qué trae ya la camioneta.",
+    ordered_apart: () => "El equipo se pide para el trabajo. Las medidas de tubo y conexiones siguen lo que ya está.",
+    sizes_elsewhere: () => "Cable y breaker son los de costumbre; deciden el tema del circuito y un electricista.",
+    gas_first: () => "Primero, cierre el gas; que alguien con licencia de gas ponga el tapón y busque fugas.",
+    heater: () => "El equipo que se eligió",
+    connections: () => "Une el equipo a los tubos",
+    shut_off: () => "El equipo se tiene que poder cerrar",
+    relief_valve: () => "La válvula de alivio falta o no puede abrir",
+    relief_discharge: () => "La válvula de alivio pide un tubo a un lugar seguro",
+    drain_pan: () => "Una fuga dañaría el edificio",
+    pan_drain: () => "La charola necesita salida",
+    expansion_tank: () => "Sistema cerrado: el agua necesita dónde crecer",
+    pressure_regulator: () => "La línea pasa de 80 psi",
+    tempering: () => "Se guarda más caliente de lo que puede salir, o hay gente frágil",
+    condensate_line: () => "La bomba de calor saca agua del aire",
+    condensate_pump: () => "El condensado no corre solo",
+    air_openings: () => "El cuarto es chico para dar aire",
+    air_ducts: () => "Se eligieron ductos",
+    quiet_feet: () => "Piso de madera o recámara cerca",
+    seismic_straps: () => "Ahí puede temblar",
+    new_circuit: () => "No está el circuito correcto",
+    gas_cap: () => "La línea vieja de gas se tapa",
+    open_flue: () => "La chimenea vieja se cierra",
+    pipe_insulation: () => "Se aísla el principio del tubo caliente",
+    short_anode: () => "Arriba no cabe un ánodo entero",
+    circulation: () => "Hay recirculación, o la espera es larga",
+    outdoor_frost: () => "Agua afuera donde se congela",
+    surge_protection: () => "Tormentas o red mala",
+    spare_filter: () => "Un filtro de repuesto se queda con el dueño",
+    heat_traps: () => "Las conexiones no tienen trampas de calor",
+    sealing: () => "Todo trabajo",
+    unknown_model: ({ typed, nearest }) => `Ningún modelo se llama “${typed}”. Parecidos: ${nearest}.`,
+    unknown_job: ({ typed, nearest }) =>
+      nearest === "" ? "Todavía no hay trabajos en el registro." : `No hay trabajo “${typed}”. Parecidos: ${nearest}.`,
+    unknown_person: ({ typed, nearest }) =>
+      nearest === ""
+        ? "Los libros no nombran a nadie que vaya a obra. Primero llene crew.yaml."
+        : `Nadie de la cuadrilla se llama “${typed}”. Parecidos: ${nearest}.`,
+  },
+  tables: {
+    kit: {
+      title: "Qué llevar",
+      columns: {
+        part: "Material",
+        amount: "Cantidad",
+        on_truck: "En la camioneta",
+        to_load: "Por cargar",
+        why: "Por qué",
+      },
+    },
+  },
+};
