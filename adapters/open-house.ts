@@ -5,13 +5,16 @@ import type { Books } from "../src/books/books.ts";
 import type { Settings } from "../src/boundary/settings.ts";
 import { createDesk, type Desk } from "../src/desk.ts";
 import type { Library } from "../src/library.ts";
+import type { Solve } from "../src/ports/solver.ts";
 import type { Store } from "../src/ports/store.ts";
 import type { TopicRunner } from "../src/ports/topic-runner.ts";
 import { loadBooks } from "./books/load-books.ts";
 import { loadLibrary } from "./library/load-library.ts";
 import { createFaultLog } from "./log/fault-log.ts";
 import { type Log, openLog } from "./log/open-log.ts";
+import { startRelay } from "./open-relay.ts";
 import { createInlineRunner } from "./workers/inline-runner.ts";
+import { createPicturePool, type PicturePool } from "./workers/picture-pool.ts";
 import { createPoolRunner } from "./workers/pool-runner.ts";
 
 /** What answers a question that nobody need remember. */
@@ -25,17 +28,26 @@ export interface House extends Shelf {
   readonly store: Store;
   readonly desk: Desk;
   readonly log: Log;
+  readonly pictures: PicturePool;
   /** Shuts the store and ends the worker threads, once the doors are shut. */
   close(): Promise<void>;
 }
 
 const WORKER_FILE = new URL("./long-work-thread.mjs", import.meta.url).pathname;
+const PICTURE_FILE = new URL("./picture-thread.mjs", import.meta.url).pathname;
 const DATABASE_FILE = "oldhand.sqlite";
+
+/** The solver is loaded when the first plan is asked for. */
+async function openSolver(): Promise<Solve> {
+  const { openHighsSolver } = await import("./solver/highs-solver.ts");
+  return await openHighsSolver();
+}
 
 /** Loads what Oldhand knows and the company's books. Folders in the settings are told from `root`. */
 export async function openShelf(settings: Settings, root: string): Promise<Shelf> {
-  const [library, books] = await Promise.all([loadLibrary(), loadBooks(resolve(root, settings.companyFolder))]);
-  return { library, books, runner: createInlineRunner(library, books) };
+  const library = await loadLibrary();
+  const books = await loadBooks(resolve(root, settings.companyFolder), library.cautions, library.faults);
+  return { library, books, runner: createInlineRunner(library, books, openSolver) };
 }
 
 /** Opens everything behind the doors. Whoever opened it closes it when the doors are shut. */
@@ -53,10 +65,18 @@ export async function openHouse(settings: Settings, root: string): Promise<House
       ...(ownTenant === undefined ? [] : [{ door: "teams", organisation: ownTenant } as const]),
     ],
   });
-  const runner = createPoolRunner(shelf.library, shelf.runner, {
+  const runner = createPoolRunner(shelf.library, shelf.books, shelf.runner, {
     booksFolder: resolve(root, settings.companyFolder),
     threads: Math.max(1, availableParallelism()),
     workerFile: WORKER_FILE,
+  });
+  const pictures = createPicturePool(PICTURE_FILE);
+  const faults = createFaultLog(log);
+  const relay = startRelay({
+    store,
+    faults,
+    language: shelf.books.company.language,
+    ...(slack.kind === "ready" && { slack: slack.settings }),
   });
   const desk = createDesk({
     ...shelf,
@@ -65,11 +85,12 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     clock: { now_ms: Date.now },
     newId: randomUUID,
     newCode: () => String(randomInt(1_000_000)).padStart(6, "0"),
-    faults: createFaultLog(log),
+    faults,
   });
   const close = async () => {
-    await runner.close();
+    await Promise.all([runner.close(), pictures.close()]);
+    await relay.stop();
     await store.close();
   };
-  return { ...shelf, runner, store, desk, log, close };
+  return { ...shelf, runner, store, desk, log, pictures, close };
 }

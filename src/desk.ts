@@ -1,8 +1,11 @@
 import type { Books } from "./books/books.ts";
 import type { SentForm } from "./conversation/turn.ts";
+import { callOff, ownerOf } from "./desk/call-off.ts";
 import { createTurns } from "./desk/in-turn.ts";
+import { keepCards } from "./desk/kept-cards.ts";
 import { CODE_LIFE_ms } from "./desk/link-doors.ts";
-import { serve } from "./desk/serve.ts";
+import { watchRuns } from "./desk/runs-in-flight.ts";
+import { type DeskRoom, serve } from "./desk/serve.ts";
 import { createTryLimit } from "./desk/try-limit.ts";
 import type { Library } from "./library.ts";
 import type { Aim, Card } from "./messages/card.ts";
@@ -47,7 +50,7 @@ export interface DeskParts {
   readonly store: Store;
   readonly runner: TopicRunner;
   readonly clock: Clock;
-  /** A new id, unlike any other; its last eight characters are shown to people. */
+  /** A new id, unlike any other; its last eight characters, which are hexadecimal digits, are shown to people. */
   readonly newId: () => string;
   /** Six random digits that cannot be foreseen. */
   readonly newCode: () => string;
@@ -55,16 +58,23 @@ export interface DeskParts {
 }
 
 const MOST_WRONG_CODES = 5;
+/** Enough for what doors send again within minutes. */
+const MOST_KEPT_CARDS = 1_000;
 
-/** Opens the front desk. Messages of one person are answered one after the other, those of others at the same time. */
+/**
+ * Opens the front desk. Messages of one person are answered one after the other, those of others at the same time; only
+ * a message that calls off work goes ahead of what waits.
+ */
 export function createDesk(parts: DeskParts): Desk {
-  const turns = createTurns();
-  const tries = createTryLimit(MOST_WRONG_CODES, CODE_LIFE_ms);
+  const room: DeskRoom = {
+    ...parts,
+    turns: createTurns(),
+    tries: createTryLimit(MOST_WRONG_CODES, CODE_LIFE_ms),
+    runs: watchRuns(),
+    kept: keepCards(MOST_KEPT_CARDS),
+  };
   return {
-    receive(inbound, show, signal) {
-      const { door, organisation, user } = inbound.caller;
-      const key = JSON.stringify([door, organisation, user]);
-      return turns.take(key, () => serve({ ...parts, turns, tries }, inbound, show, signal));
-    },
+    receive: (inbound, show, signal) =>
+      callOff(room, inbound) ?? room.turns.take(ownerOf(inbound.caller), () => serve(room, inbound, show, signal)),
   };
 }

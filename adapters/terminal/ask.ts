@@ -77,7 +77,7 @@ async function askForCard(parts: AskParts, options: AskOptions): Promise<number>
     return parseCommand(text) === undefined ? NOT_ANSWERED : ANSWERED;
   }
   const answered = await run(parts, decision.topic, decision.facts);
-  show(finish(decision, answered, parts.library, listNames(parts.books)).card);
+  show(finish(decision, answered, parts.library, parts.books).card);
   return exitCodeOf(answered);
 }
 
@@ -89,6 +89,7 @@ function decide({ library, books }: AskParts, reader: AskOptions, text: string) 
     newId: "ask",
     company: books.company,
     names: listNames(books),
+    books,
     library,
   });
 }

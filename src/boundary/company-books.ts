@@ -17,6 +17,7 @@ const companyFile = file({
     .refine(isTimeZone, "is no IANA time zone; write one such as America/Chicago"),
   language,
   units,
+  keep_photo_place: z.boolean({ error: say("write true or false") }).exactOptional(),
 });
 
 /** One person as they stand in people.yaml, or in one line of people.csv. */
@@ -44,10 +45,11 @@ const peopleFile = file({
 
 /** Reads what stands in company.yaml. */
 export function readCompany(contents: unknown): BookRead<Company> {
-  return read(companyFile, contents, ({ invented: isInvented, time_zone: timeZone, ...rest }) => ({
+  return read(companyFile, contents, ({ invented, time_zone: timeZone, keep_photo_place, ...rest }) => ({
     ...rest,
-    isInvented,
+    isInvented: invented,
     timeZone,
+    ...(keep_photo_place !== undefined && { keepsPhotoPlace: keep_photo_place }),
   }));
 }
 

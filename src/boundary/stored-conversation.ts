@@ -32,12 +32,33 @@ const lastAnswer = z.strictObject({
   walk: text.exactOptional(),
   numbers: z.record(text, z.strictObject({ kind: quantityKind, value: z.number() })).exactOptional(),
 });
+const localText = z.strictObject({ en: text, es: text });
+const local = z.strictObject({
+  action: z.enum(["tighten", "replace", "silence"]),
+  asks: localText.exactOptional(),
+  because: localText,
+  by: z.strictObject({
+    basis: z.enum(["published", "computed", "common_practice", "from_memory", "invented"]),
+    document: text,
+    section: text.exactOptional(),
+    edition: text.exactOptional(),
+  }),
+});
+const shown = z.strictObject({
+  id: text,
+  severity: z.enum(["stop", "must", "should", "note"]),
+  data: z.record(text, z.union([z.strictObject({ kind: quantityKind, value: z.number() }), text])),
+  local: local.exactOptional(),
+  walk: text,
+  isPast: z.literal(true).exactOptional(),
+});
 const pastState = z.strictObject({
   walk: walk.exactOptional(),
   parked: z.array(walk).exactOptional(),
   last: lastAnswer.exactOptional(),
   units: z.enum(["us", "si"]).exactOptional(),
   language: z.enum(LANGUAGES).exactOptional(),
+  marked: z.array(z.strictObject({ caution: text, about: text })).exactOptional(),
 });
 
 /** What a conversation remembers, as it is stored. */
@@ -45,6 +66,7 @@ export const conversationState = z.strictObject({
   walk: walk.exactOptional(),
   parked: z.array(walk).exactOptional(),
   last: lastAnswer.exactOptional(),
+  shown: z.array(shown).exactOptional(),
   walksStarted: z.number().int().min(0),
   past: z.array(pastState),
 });

@@ -5,8 +5,10 @@ import { converse } from "../conversation/converse.ts";
 import { finish } from "../conversation/finish.ts";
 import { EMPTY_STATE } from "../conversation/state.ts";
 import type { Run, Show, Turn } from "../conversation/turn.ts";
+import { dayAt } from "../crew/zone-time.ts";
 import type { ReportProgress } from "../declaration/topic.ts";
 import type { DeskParts, Inbound, Reply, ShowProgress } from "../desk.ts";
+import { askerRecord } from "../faults/topic/asker-record.ts";
 import { buildCancelledCard, buildFaultCard } from "../messages/build-link-card.ts";
 import { buildCalledOffCard, buildProgressCard } from "../messages/build-progress-card.ts";
 import type { Card } from "../messages/card.ts";
@@ -101,7 +103,7 @@ async function runInFlight(service: Service, decision: Run, { cautions }: Turn):
   try {
     const report = reportProgress(service, voice, run);
     const answered = await room.runner.run(decision.topic, decision.facts, report, run.signal);
-    return run.end() ? undefined : finish(decision, answered, room.library, listNames(room.books), cautions);
+    return run.end() ? undefined : finish(decision, answered, room.library, room.books, cautions);
   } catch (error) {
     if (run.end()) return undefined;
     throw error;
@@ -119,6 +121,8 @@ async function makeTurn({ room, inbound, workspace, conversation }: Service, per
     newId: shortId(room),
     company: room.books.company,
     names: listNames(room.books),
+    books: room.books,
+    record: askerRecord(person.id, today(room), room.books, room.library.faults),
     library: room.library,
     cautions: {
       marks: await workspace.cautionMarks(conversation),
@@ -130,6 +134,11 @@ async function makeTurn({ room, inbound, workspace, conversation }: Service, per
     ...(inbound.aim !== undefined && { aim: inbound.aim }),
     ...(inbound.form !== undefined && { form: inbound.form }),
   };
+}
+
+/** Today's date where the company is. */
+function today({ books, clock }: DeskRoom): string {
+  return dayAt(books.company.timeZone, clock.now_ms());
 }
 
 function reportProgress(

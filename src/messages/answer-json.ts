@@ -14,7 +14,7 @@ import type {
 import type { FactOrigin, FactValue, KnownFacts } from "../declaration/facts.ts";
 import type { Library } from "../library.ts";
 import { QUANTITY_KINDS } from "../units/quantity-kinds.ts";
-import { buildCautionBlock } from "./build-answer-card.ts";
+import { buildCautionBlock } from "./build-caution-blocks.ts";
 import { showResult } from "./build-how-card.ts";
 import { buildTableBlock } from "./build-table-blocks.ts";
 import { sayMissing, sayOutOfRange, sayProblem } from "./say-problem.ts";
@@ -58,6 +58,8 @@ interface CautionJson {
   readonly severity: Severity;
   readonly cites: readonly string[];
   readonly text: string;
+  /** What a local amendment has done to it, and why. */
+  readonly local?: { readonly action: string; readonly by: string; readonly because: string };
 }
 interface TableJson {
   readonly title: string;
@@ -75,6 +77,8 @@ export interface AnswerJson extends Common {
   readonly quantities: Readonly<Record<string, QuantityJson>>;
   readonly findings: readonly FindingJson[];
   readonly cautions: readonly CautionJson[];
+  /** Cautions that a local amendment silences, where the topic tells of them. */
+  readonly silenced?: readonly CautionJson[];
   readonly tables: Readonly<Record<string, TableJson>>;
 }
 export interface NeedsFactsJson extends Common {
@@ -111,7 +115,7 @@ export function answerToJson(
   const facts = factsJson(voice, answered.facts);
   switch (result.kind) {
     case "answer":
-      return { topic, ...answerJson(voice, result, answered.cautions, facts) };
+      return { topic, ...answerJson(voice, result, answered, facts) };
     case "needs-facts":
       return { topic, ...needsJson(voice, result), facts };
     case "out-of-range":
@@ -139,7 +143,7 @@ export function problemsToJson(
 function answerJson(
   voice: TopicVoice,
   answer: Answer,
-  cautions: readonly RaisedCaution[],
+  { cautions, silenced }: Answered,
   facts: Common["facts"],
 ): Omit<AnswerJson, "topic"> {
   return {
@@ -149,18 +153,27 @@ function answerJson(
     facts,
     quantities: Object.fromEntries(answer.results.map((result) => [result.id, quantityJson(voice, result)])),
     findings: answer.findings.map((finding) => findingJson(voice, finding)),
-    cautions: cautions.map((caution) => ({
-      id: caution.id,
-      severity: caution.severity,
-      cites: caution.cites.map((source) => saySource(voice, source)),
-      text: buildCautionBlock(voice, caution).text,
-    })),
+    cautions: cautions.map((caution) => cautionJson(voice, caution)),
+    ...(silenced !== undefined && { silenced: silenced.map((caution) => cautionJson(voice, caution)) }),
     tables: Object.fromEntries(
       (answer.tables ?? []).map((table) => {
         const { caption, columns, rows } = buildTableBlock(voice, table);
         return [table.id, { title: caption, columns, rows }];
       }),
     ),
+  };
+}
+
+function cautionJson(voice: TopicVoice, caution: RaisedCaution): CautionJson {
+  const { id, severity, cites, local } = caution;
+  return {
+    id,
+    severity,
+    cites: cites.map((source) => saySource(voice, source)),
+    text: buildCautionBlock(voice, caution).text,
+    ...(local && {
+      local: { action: local.action, by: saySource(voice, local.by), because: local.because[voice.language] },
+    }),
   };
 }
 

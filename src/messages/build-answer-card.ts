@@ -1,21 +1,24 @@
-import type { Answer, Answered, RaisedCaution, Result } from "../declaration/answer.ts";
+import type { Answer, Answered, Result } from "../declaration/answer.ts";
 import type { KnownFact, KnownFacts } from "../declaration/facts.ts";
 import type { Source } from "../declaration/source.ts";
 import type { Quantity } from "../units/quantity-kinds.ts";
+import {
+  buildCautionBlocks,
+  buildSilencedTable,
+  buildStandingBlocks,
+  type CautionSetting,
+} from "./build-caution-blocks.ts";
 import { labelOf, showResult } from "./build-how-card.ts";
 import { buildChartBlock, buildTableBlock } from "./build-table-blocks.ts";
-import type { Block, Button, ButtonsBlock, Card, CautionBlock, Row, RowsBlock, TextBlock } from "./card.ts";
+import type { Block, Button, ButtonsBlock, Card, Row, RowsBlock, TextBlock } from "./card.ts";
 import {
   type FactVoice,
   factOf,
   sayDefaultSource,
   sayFinding,
-  saySource,
-  showDatum,
   showQuantity,
   showValue,
   type TopicVoice,
-  type Voice,
   wasReadAs,
 } from "./voice.ts";
 
@@ -27,6 +30,8 @@ export interface AnswerSetting {
   readonly notes: readonly TextBlock[];
   /** The numbers of the answer that this one replaces. */
   readonly before?: Readonly<Record<string, Quantity>>;
+  /** What was said and done about cautions here before; left out where there is no conversation. */
+  readonly cautions?: CautionSetting;
   /** Offered last, such as going on with a walk that waits. */
   readonly offers: readonly Button[];
 }
@@ -35,18 +40,20 @@ export interface AnswerSetting {
 export function buildAnswerCard(voice: TopicVoice, answered: Answered, answer: Answer, setting: AnswerSetting): Card {
   const headline = sayFinding(voice, answer.headline);
   const word = voice.common.verdicts[answer.verdict];
-  const cautions = answered.cautions.map((caution) => buildCautionBlock(voice, caution));
-  const isStop = (block: CautionBlock) => block.severity === "stop";
+  const stops = answered.cautions.filter(({ severity }) => severity === "stop");
+  const others = answered.cautions.filter(({ severity }) => severity !== "stop");
   const blocks: Block[] = [
+    ...buildStandingBlocks(voice, setting.cautions),
     ...setting.notes,
     { kind: "headline", text: headline },
     // A danger to life comes before any number; the rest follows the findings it belongs to.
-    ...cautions.filter(isStop),
+    ...stops.flatMap((caution) => buildCautionBlocks(voice, caution, setting.walk, setting.cautions)),
     ...resultRows(voice, answer.results, setting.before),
     ...answer.findings.map((finding): TextBlock => plain(sayFinding(voice, finding))),
     ...(answer.tables ?? []).map((table) => buildTableBlock(voice, table)),
     ...(answer.charts ?? []).map((chart) => buildChartBlock(voice, chart)),
-    ...cautions.filter((block) => !isStop(block)),
+    ...others.flatMap((caution) => buildCautionBlocks(voice, caution, setting.walk, setting.cautions)),
+    ...buildSilencedTable(voice, answered.silenced ?? []),
     ...lastButtons(voice, answer, setting),
     ...factBlocks(voice, answered.facts, answer.assumed ?? {}, setting.walk),
   ];
@@ -55,24 +62,6 @@ export function buildAnswerCard(voice: TopicVoice, answered: Answered, answer: A
     title: voice.words.title,
     blocks,
     summary: voice.common.verdictSummary(word, headline),
-  };
-}
-
-/** A caution in words: what it asks, how to show it is met, who says so and who decides. */
-export function buildCautionBlock(voice: Voice, caution: RaisedCaution): CautionBlock {
-  const texts = voice.texts.cautions.get(caution.id);
-  if (texts === undefined) throw new Error(`no sentences for the caution ${caution.id}`);
-  const data = Object.fromEntries(
-    Object.entries(caution.data).map(([field, datum]): [string, string] => [field, showDatum(voice, datum)]),
-  );
-  const cites = caution.cites.map((source) => saySource(voice, source)).join("; ");
-  return {
-    kind: "caution",
-    severity: caution.severity,
-    word: voice.common.severities[caution.severity],
-    text: texts.ask(data),
-    show: texts.show,
-    cites: `${cites}. ${voice.common.deciders[caution.decides]}`,
   };
 }
 
@@ -97,7 +86,10 @@ function factBlocks(
   taken: NonNullable<Answer["assumed"]>,
   walk: string,
 ): Block[] {
-  const entries = Object.entries(facts).map(([id, known]) => ({ fact: factOf(voice, id), known }));
+  // What a guide asked stands in the answer's own table.
+  const entries = Object.entries(facts)
+    .map(([id, known]) => ({ fact: factOf(voice, id), known }))
+    .filter(({ fact }) => fact.spec.unlisted !== true);
   const told = entries.filter(({ known }) => known.from !== "assumed");
   const assumed = entries.filter(({ known }) => known.from === "assumed");
   const change: Button[] = assumed.map(({ fact }) => ({
@@ -141,7 +133,13 @@ function assumedNote(voice: TopicVoice, fact: FactVoice, taken: Source | undefin
 
 function lastButtons(voice: TopicVoice, answer: Answer, setting: AnswerSetting): ButtonsBlock[] {
   const { common } = voice;
-  const next = (answer.next ?? []).map((step): Button => ({ label: sayFinding(voice, step.say), say: step.request }));
+  const next = (answer.next ?? []).map(
+    (step): Button => ({
+      label: sayFinding(voice, step.say),
+      say: step.request,
+      ...(step.follows && { aim: { walk: setting.walk, fact: "*" } }),
+    }),
+  );
   const how: Button = { label: common.how, say: common.say.how(), aim: { walk: setting.walk, fact: "*" } };
   return [buttons([...next, ...(answer.results.length === 0 ? [] : [how]), ...setting.offers])].filter(
     (block) => block.buttons.length > 0,

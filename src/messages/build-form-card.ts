@@ -1,5 +1,5 @@
 import type { KnownFacts } from "../declaration/facts.ts";
-import { isNeeded } from "../declaration/run-topic.ts";
+import { isNeeded, listedFacts } from "../declaration/run-topic.ts";
 import type { Card, FormField } from "./card.ts";
 import { exampleOf } from "./say-problem.ts";
 import { type FactVoice, factOf, showValue, type TopicVoice, writeValue } from "./voice.ts";
@@ -14,7 +14,7 @@ export interface FormFilling {
 /** All the facts of a topic at once. */
 export function buildFormCard(voice: TopicVoice, filling: FormFilling): Card {
   const { common, words, topic } = voice;
-  const fields = Object.keys(topic.facts).map((id) => formField(voice, factOf(voice, id), filling));
+  const fields = listedFacts(topic).map((id) => formField(voice, factOf(voice, id), filling));
   const faults = fields.flatMap((field) => (field.problem === undefined ? [] : [`${field.label}: ${field.problem}`]));
   return {
     title: words.title,

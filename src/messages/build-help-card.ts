@@ -1,3 +1,4 @@
+import { listedFacts } from "../declaration/run-topic.ts";
 import type { Button, Card, Row } from "./card.ts";
 import { sayAllowed, sayWhenUnsaid } from "./say-problem.ts";
 import { examplesOf, type FactVoice, factOf, speakOf, type TopicVoice, type Voice } from "./voice.ts";
@@ -30,7 +31,7 @@ export function buildHelpCard(voice: Voice, offers: readonly Button[]): Card {
 /** One topic: what it answers, what it must know and what it takes for granted, and what it gives back. */
 export function buildTopicHelpCard(voice: TopicVoice, offers: readonly Button[]): Card {
   const { common, words, topic } = voice;
-  const facts = Object.keys(topic.facts).map((id) => factOf(voice, id));
+  const facts = listedFacts(topic).map((id) => factOf(voice, id));
   return {
     title: words.title,
     isPrivate: true,

@@ -34,12 +34,21 @@ export function buildChartBlock(voice: TopicVoice, chart: Chart): ChartBlock {
     units: voice.units,
     title,
     alt: [title, ...describable(chart.series).map((series) => describeSeries(voice, chart, series, labels))].join(". "),
-    labels: { x: voice.common.axes[chart.xKind], ...labels },
+    labels: { x: voice.common.axes[chart.xKind], ...monthLabels(voice, chart), ...labels },
     table: tabulate(voice, chart, title, labels),
   };
 }
 
 type Labels = Readonly<Record<string, string>>;
+
+/** Letters of a month's name that stand on an axis; in English and Spanish the first three are its usual short form. */
+const SHORT_MONTH = 3;
+
+/** Short names of the months under `month-1` to `month-12`, for an axis of months. */
+function monthLabels({ common }: TopicVoice, { xKind }: Chart): Labels {
+  if (xKind !== "month") return {};
+  return Object.fromEntries(common.months.map((name, index) => [`month-${index + 1}`, name.slice(0, SHORT_MONTH)]));
+}
 
 /** Id of the words for all the layers of a tank together. */
 const ALL_LAYERS = "layers";

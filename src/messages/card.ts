@@ -114,7 +114,7 @@ export interface FormField {
 }
 /**
  * A picture as data, with the words that it needs and a text that says the same. `labels` holds the name of every
- * series and mark by its id, and that of the x axis under "x".
+ * series and mark by its id, that of the x axis under "x", and short names of the months under "month-1" to "month-12".
  */
 export interface ChartBlock {
   readonly kind: "chart";

@@ -10,6 +10,7 @@ interface SayTexts {
   readonly back: string;
   readonly skip: string;
   readonly stop: string;
+  readonly cancel: (work: string) => string;
   readonly undo: string;
   readonly resume: (topic?: string) => string;
   readonly again: string;
@@ -18,6 +19,8 @@ interface SayTexts {
   readonly form: (topic: string) => string;
   readonly units: (units: UnitSystem) => string;
   readonly language: (language: Language) => string;
+  readonly seen: (caution: string) => string;
+  readonly unsee: (caution: string) => string;
 }
 
 /**
@@ -44,6 +47,27 @@ export interface CommonTexts {
   readonly chartSpan: (name: string, low: string, high: string, from: string, to: string) => string;
   readonly chartEmpty: (name: string) => string;
 
+  /** A moment of this year: day, name of the month, time of day. */
+  readonly moment: (day: string, month: string, time: string) => string;
+  readonly seenDone: string;
+  readonly seenDoneOf: (caution: string) => string;
+  readonly seenBy: (name: string, when: string, what: string) => string;
+  readonly skippedBy: (name: string, when: string, because: string, what: string) => string;
+  readonly saidBefore: (severity: string, what: string) => string;
+  readonly stillStands: (severity: string, what: string) => string;
+  readonly localAmendment: (document: string, because: string) => string;
+  readonly silencedTitle: string;
+  readonly silencedColumns: readonly [asks: string, because: string, by: string];
+  readonly cautionsTitle: string;
+  readonly recordedSeen: (name: string, when: string, what: string) => string;
+  readonly recordedSkipped: (name: string, when: string, because: string, what: string) => string;
+  readonly recordedUnseen: (what: string) => string;
+  readonly whichCaution: string;
+  readonly nothingToSee: string;
+  readonly unknownCaution: (word: string) => string;
+  readonly cautionNotShown: (caution: string) => string;
+  readonly skipNeedsWords: (caution: string) => string;
+
   readonly countedWith: string;
   readonly assumed: string;
   readonly change: (label: string) => string;
@@ -58,8 +82,22 @@ export interface CommonTexts {
   readonly howTitle: (topic: string) => string;
   readonly howOf: (result: string) => string;
   readonly workingOn: (topic: string, share: string) => string;
+  /** On the button that calls off work that goes on. */
+  readonly cancel: string;
 
   readonly progress: (place: string, of: string) => string;
+  /** Where nobody knows how many questions there will be. */
+  readonly question: (place: string) => string;
+  /** Skips a check that cannot be done or shows nothing. */
+  readonly cannotTell: string;
+  /** Asked under a stop line. */
+  readonly stopDone: string;
+  /** A stop line cannot be skipped. */
+  readonly stopFirst: string;
+  /** Over the precautions before a check. */
+  readonly beforeThat: string;
+  /** Stands where a caution names its source. */
+  readonly hazardsDecide: string;
   readonly noted: (label: string, value: string) => string;
   readonly skipTaking: (value: string) => string;
   readonly skip: string;
@@ -121,7 +159,7 @@ export interface CommonTexts {
   readonly unsaidAsked: string;
   /** Asked for, unless this other fact is said. */
   readonly unsaidExcused: (other: string) => string;
-  readonly freeValue: Readonly<Record<"name" | "day", string>>;
+  readonly freeValue: Readonly<Record<"name" | "day" | "text", string>>;
   readonly asForm: string;
   readonly unknownTopic: (word: string) => string;
 
@@ -149,6 +187,7 @@ export interface CommonTexts {
   readonly undone: string;
   readonly undoneUnits: Readonly<Record<UnitSystem, string>>;
   readonly undoneLanguage: string;
+  readonly undoneMark: (caution: string) => string;
   readonly undoneToAnswer: string;
   readonly nothingIsOpen: string;
   readonly nothingToUndo: string;
@@ -178,4 +217,7 @@ export interface CommonTexts {
   readonly faultTitle: string;
   readonly fault: (id: string) => string;
   readonly cancelled: string;
+  readonly cancelledTitle: string;
+  readonly cancelledWork: (topic: string) => string;
+  readonly nothingToCancel: string;
 }

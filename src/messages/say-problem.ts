@@ -28,6 +28,9 @@ export function sayProblem(voice: TopicVoice, problem: RequestProblem): string {
   }
 }
 
+/** More options than these are not read in a sentence; the buttons have the others. */
+const MOST_OPTIONS = 8;
+
 type Because = Extract<RequestProblem, { kind: "bad-value" }>["because"];
 
 function sayBadValue(voice: TopicVoice, fact: FactVoice, typed: string, because: Because): string {
@@ -46,7 +49,7 @@ function sayBadValue(voice: TopicVoice, fact: FactVoice, typed: string, because:
     case "not-a-day":
       return common.notADay(typed);
     case "unknown-option":
-      return common.unknownOption(typed, label, listOr(voice, optionLabels(voice, fact)));
+      return common.unknownOption(typed, label, listOr(voice, optionLabels(voice, fact).slice(0, MOST_OPTIONS)));
   }
 }
 
@@ -115,6 +118,7 @@ export function sayAllowed(voice: TopicVoice, { spec, words }: FactVoice): strin
       return `${voice.common.yes}, ${voice.common.no}`;
     case "name":
     case "day":
+    case "text":
       return voice.common.freeValue[spec.type];
   }
 }
@@ -144,6 +148,7 @@ function exampleValue({ spec, words }: FactVoice): FactValue {
     case "day":
       return "2026-01-31";
     case "name":
+    case "text":
       return words.label;
   }
 }

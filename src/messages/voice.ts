@@ -1,4 +1,4 @@
-import type { NameLists } from "../books/books.ts";
+import type { Books, NameLists } from "../books/books.ts";
 import { parseRequest } from "../conversation/grammar/parse-request.ts";
 import type { Finding, FindingDatum } from "../declaration/answer.ts";
 import type { FactSpec, FactValue, KnownFact } from "../declaration/facts.ts";
@@ -32,6 +32,8 @@ export interface Voice {
   readonly texts: LibraryTexts;
   /** Names of the company's books, offered as buttons. */
   readonly names?: NameLists;
+  /** The books, where a guided topic may be asked what comes next. */
+  readonly books?: Books;
 }
 /** One topic with its sentences in the reader's language. */
 export interface TopicVoice extends Voice {
@@ -106,9 +108,16 @@ export function sayFinding(voice: TopicVoice, finding: Finding): string {
   const kinds = voice.topic.findings[finding.code] ?? {};
   const data = Object.entries(finding.data).map(([field, datum]): [string, string] => [
     field,
-    kinds[field] === "fact" && typeof datum === "string" ? factOf(voice, datum).words.label : showDatum(voice, datum),
+    kinds[field] === "fact" && typeof datum === "string" ? nameFacts(voice, datum) : showDatum(voice, datum),
   ]);
   return say(Object.fromEntries(data));
+}
+
+function nameFacts(voice: TopicVoice, ids: string): string {
+  return ids
+    .split(",")
+    .map((id) => factOf(voice, id).words.label)
+    .join(", ");
 }
 
 export function showDatum(voice: Voice, datum: FindingDatum): string {

@@ -384,7 +384,13 @@ export const UNITS = {
       "pulgadas de columna de agua",
     ],
   },
-  mbar: { base: "Pa", scale: 100, symbol: "mbar", kinds: ["air_pressure", "house_pressure"], spellings: ["mbar", "millibar", "milibar"] },
+  mbar: {
+    base: "Pa",
+    scale: 100,
+    symbol: "mbar",
+    kinds: ["air_pressure", "house_pressure"],
+    spellings: ["mbar", "millibar", "milibar"],
+  },
   // Power and heat
   W: { base: "W", scale: 1, symbol: "W", kinds: ["power"], spellings: ["w", "watt", "watts", "vatio", "vatios"] },
   kW: {

@@ -195,6 +195,170 @@ describe("progress and stopping", () => {
   });
 });
 
+/** A run that goes on until it is told to stop, as a thread does, or until the test lets it finish. */
+function openLongRun() {
+  const begun: { readonly signal: AbortSignal; readonly finish: () => void }[] = [];
+  let wake = () => {};
+  const run: TopicRunner["run"] = (id, facts, report, signal) =>
+    new Promise((resolve, reject) => {
+      signal.addEventListener("abort", () => reject(new Error("stopped")));
+      begun.push({ signal, finish: () => resolve(runNow(id, facts, () => {}, new AbortController().signal)) });
+      report(1, 2);
+      wake();
+    });
+  const nth = async (index: number) => {
+    for (;;) {
+      const found = begun[index];
+      if (found) return found;
+      await new Promise<void>((resolve) => {
+        wake = resolve;
+      });
+    }
+  };
+  return { run, nth };
+}
+const CANCEL_SUMMARY = "Cancelled: Filling a barrel. Ask again whenever you like.";
+const STOPPED_SUMMARY = "Stopped before it was done. Nothing was saved.";
+const TOO_LATE = "There is nothing of yours to cancel any more.";
+
+describe("calling off long work", () => {
+  /** Starts a run and waits until its card offers to call it off. */
+  async function start(bench: Bench, inbound: Partial<Inbound> = {}) {
+    const whole = { caller: ANA, conversation: "c1", delivery: "long", text: FULL, ...inbound };
+    let offered = (_: string) => {};
+    const say = new Promise<string>((resolve) => {
+      offered = resolve;
+    });
+    const show = (card: Card) => {
+      const buttons = card.blocks.find((block) => block.kind === "buttons");
+      offered(buttons?.buttons[0]?.say ?? "");
+    };
+    const reply = bench.desk.receive(whole, show, new AbortController().signal);
+    return { reply, say: await say };
+  }
+
+  test("the button's text reaches the run's signal at once; both messages are answered and nothing is saved", async () => {
+    const long = openLongRun();
+    const bench = openBench(long.run);
+    const { reply, say } = await start(bench);
+    const called = await bench.say(say);
+    expect((await long.nth(0)).signal.aborted).toBe(true);
+    expect(called.summary).toBe(CANCEL_SUMMARY);
+    expect((await reply).card.summary).toBe(STOPPED_SUMMARY);
+    expect([bench.store.commits, bench.faults]).toEqual([[], []]);
+  });
+
+  test.each(["cancel", "Cancelar"])("%s typed in the same conversation does so too", async (text) => {
+    const bench = openBench(openLongRun().run);
+    const { reply } = await start(bench);
+    expect((await bench.say(text)).summary).toBe(CANCEL_SUMMARY);
+    expect((await reply).card.summary).toBe(STOPPED_SUMMARY);
+  });
+
+  test("typed in another conversation it stops a walk, in its turn, and the run goes on", async () => {
+    const long = openLongRun();
+    const bench = openBench(long.run);
+    const { reply } = await start(bench);
+    const other = bench.say("cancel", ANA, { conversation: "c2" });
+    (await long.nth(0)).finish();
+    expect(headlineOf((await reply).card)).toBe("Full in 11 min");
+    expect((await other).summary).toBe("There is no open question to stop.");
+  });
+
+  test("the id works from another conversation of the same person", async () => {
+    const bench = openBench(openLongRun().run);
+    const { reply, say } = await start(bench);
+    expect((await bench.say(say, ANA, { conversation: "c2" })).summary).toBe(CANCEL_SUMMARY);
+    expect((await reply).card.summary).toBe(STOPPED_SUMMARY);
+  });
+
+  test.each([
+    ["another person", { ...ANA, user: "U2" }],
+    ["the same user id in another company", OTHER_COMPANY],
+    ["the same user id at another door", { ...ANA, door: "web" as const }],
+  ])("%s cannot call it off, with its id or without", async (_, stranger) => {
+    const long = openLongRun();
+    const bench = openBench(long.run);
+    const { reply, say } = await start(bench);
+    expect((await bench.say(say, stranger)).summary).toBe(TOO_LATE);
+    expect((await bench.say("cancel", stranger)).summary).toBe("There is no open question to stop.");
+    const run = await long.nth(0);
+    expect(run.signal.aborted).toBe(false);
+    run.finish();
+    expect(headlineOf((await reply).card)).toBe("Full in 11 min");
+  });
+
+  test("pressed again while the run ends it says the same, and later that there is nothing to cancel", async () => {
+    const bench = openBench(openLongRun().run);
+    const { reply, say } = await start(bench);
+    const presses = await Promise.all([bench.say(say), bench.say(say)]);
+    expect(presses.map(({ summary }) => summary)).toEqual([CANCEL_SUMMARY, CANCEL_SUMMARY]);
+    await reply;
+    expect((await bench.say(say)).summary).toBe(TOO_LATE);
+  });
+
+  test("the same press delivered again is a repeat of its answer", async () => {
+    const bench = openBench(openLongRun().run);
+    const { reply, say } = await start(bench);
+    await bench.receive({ text: say, delivery: "press" });
+    await reply;
+    const again = await bench.receive({ text: say, delivery: "press" });
+    expect([again.card.summary, again.isRepeat]).toEqual([CANCEL_SUMMARY, true]);
+  });
+
+  test("what was called off is not begun again when its door sends it again", async () => {
+    const bench = openBench(openLongRun().run);
+    const { reply, say } = await start(bench, { delivery: "x1" });
+    await bench.say(say);
+    await reply;
+    const again = await bench.receive({ text: FULL, delivery: "x1" });
+    expect([again.card.summary, again.isRepeat]).toEqual([STOPPED_SUMMARY, true]);
+    expect(bench.runs).toHaveLength(1);
+  });
+
+  test("what waits behind the run is answered next, and a second run has an id of its own", async () => {
+    const long = openLongRun();
+    const bench = openBench(long.run);
+    const { reply, say } = await start(bench);
+    const behind = bench.say(FULL);
+    await bench.say(say);
+    await reply;
+    (await long.nth(1)).finish();
+    expect(headlineOf(await behind)).toBe("Full in 11 min");
+    expect((await bench.say(say)).summary).toBe(TOO_LATE);
+  });
+
+  test("once the answer is there it is too late, in the person's language", async () => {
+    const bench = openBench();
+    await bench.say("idioma es");
+    const { reply, say } = await start(bench);
+    await reply;
+    expect(say).toMatch(/^cancelar [0-9a-f]{8}$/);
+    expect((await bench.say(say)).summary).toBe("Ya no hay nada suyo que cancelar.");
+  });
+
+  test("a store that does not open keeps nobody from calling off", async () => {
+    const bench = openBench(openLongRun().run);
+    const { reply, say } = await start(bench);
+    bench.store.faults.failOpen = new Error("no database");
+    expect((await bench.say(say)).summary).toBe(CANCEL_SUMMARY);
+    expect((await bench.say("cancel 00000000")).summary).toBe(TOO_LATE);
+    expect((await reply).card.summary).toBe(STOPPED_SUMMARY);
+  });
+
+  test("stop goes on to mean the guided walk: it waits for the run and leaves it alone", async () => {
+    const long = openLongRun();
+    const bench = openBench(long.run);
+    const { reply } = await start(bench);
+    const stop = bench.say("stop");
+    const run = await long.nth(0);
+    expect(run.signal.aborted).toBe(false);
+    run.finish();
+    await reply;
+    expect((await stop).summary).toBe("There is no open question to stop.");
+  });
+});
+
 describe("one after the other", () => {
   test("two messages of one person at once are answered in the order they came", async () => {
     const bench = openBench();

@@ -300,4 +300,20 @@ describe("help, welcome and progress cards", () => {
     expect(buildProgressCard(voice, 9, 3).summary).toContain("100 %");
     expect(buildProgressCard(voice, 0, 0).summary).toContain("0 %");
   });
+
+  test("progress shows under the bar what can be said already", () => {
+    const voice = speakOf(voiceFor(fixtureLibrary, EN), "ramp");
+    const soFar = { code: "slopes", data: { slope: { kind: "share", value: 0.1 } } } as const;
+    const { blocks, summary } = buildProgressCard(voice, 1, 3, undefined, soFar);
+    expect(blocks.map(({ kind }) => kind)).toEqual(["progress", "text"]);
+    expect(blocks[1]).toMatchObject({ text: "Slope 10 %" });
+    expect(summary).not.toContain("Slope 10 %");
+  });
+
+  test("progress offers to call the work off by its id, where it has one", () => {
+    const voice = speakOf(voiceFor(fixtureLibrary, EN), "ramp");
+    const buttons = buildProgressCard(voice, 1, 3, "0a1b2c3d").blocks.find((block) => block.kind === "buttons");
+    expect(buttons?.buttons).toEqual([{ label: "Cancel", say: "cancel 0a1b2c3d" }]);
+    expect(buildProgressCard(voice, 1, 3).blocks.some((block) => block.kind === "buttons")).toBe(false);
+  });
 });
