@@ -2,14 +2,14 @@ import { type NumberResult, q } from "../declaration/answer.ts";
 import { numberResult } from "../declaration/number-result.ts";
 import type { Source } from "../declaration/source.ts";
 import { LESS_AIR } from "../physics/air/coil-airflow.ts";
-import { condensateVolume_L, DRAIN_SIZE, drainSize_m } from "../physics/air/condensate-drain.ts";
-import { DUCT_FRICTION } from "../physics/air/duct-loss.ts";
-import { FITTING_COEFFICIENTS } from "../physics/air/duct-table.ts";
+import { condensateVolume_L, DRAIN_SIZE, DRAIN_SLOPE, drainSize_m } from "../physics/air/condensate-drain.ts";
+import { DUCT_FRICTION, FLEX_COMPRESSION } from "../physics/air/duct-loss.ts";
+import { COMPRESSION_FOUND, FITTING_COEFFICIENTS, ROUGHNESS } from "../physics/air/duct-table.ts";
 import { USUAL_STATIC } from "../physics/air/fan.ts";
-import { LEAKAGE } from "../physics/air/house-pressure.ts";
+import { DEPRESSURISATION_LIMITS, LEAKAGE } from "../physics/air/house-pressure.ts";
 import { SUPERPOSITION } from "../physics/air/make-up-air.ts";
-import { FREE_SHARES, faceArea_m2 } from "../physics/air/openings.ts";
-import { PARTITION_LOSSES, SPREADING } from "../physics/air/sound.ts";
+import { FREE_SHARES, faceArea_m2, ORIFICE } from "../physics/air/openings.ts";
+import { HEATER_SOUND, PARTITION_LOSSES, SPREADING } from "../physics/air/sound.ts";
 import { STACK } from "../physics/air/stack-flow.ts";
 import { ROOM_BALANCE } from "../physics/room/room-balance.ts";
 import { areasOf, describeRoom, type RoomCase } from "./room-case.ts";
@@ -175,7 +175,7 @@ export function waterResults({ heatPump }: RoomCase, { winter, summer }: RoomOut
           ),
         ]
       : []),
-    numberResult("drain_size", q("dimension", drainSize_m(cooling_W)), "d(Q)", { Q }, DRAIN_SIZE),
+    numberResult("drain_size", q("dimension", drainSize_m(cooling_W)), "d(Q)", { Q }, DRAIN_SIZE, DRAIN_SLOPE),
   ];
 }
 
@@ -192,7 +192,7 @@ export function airResults(known: RoomCase, { winter, ductedShare }: RoomOutcome
   const each_m2 = q("opening_area", GRILLE_EACH_m2);
   const openings: Numbers = SHELLS[where].mayOpen
     ? [
-        numberResult("net_free_area", q("opening_area", free), "Σ A_free", {}, STACK, FREE_SHARES),
+        numberResult("net_free_area", q("opening_area", free), "Σ A_free", {}, ORIFICE, STACK, FREE_SHARES),
         numberResult(
           "grille_area",
           q("opening_area", faceArea_m2(GRILLE_EACH_m2, "metal")),
@@ -217,7 +217,17 @@ export function airResults(known: RoomCase, { winter, ductedShare }: RoomOutcome
     needed,
     numberResult("airflow_left", q("airflow", air.airflow_m3_s), "Δp_duct(q) = Δp_fan", inputs, DUCT_FRICTION),
     numberResult("capacity_left", q("share", ductedShare), "Q(q) / Q(q_sheet)", inputs, LESS_AIR),
-    numberResult("duct_pressure_drop", drop, "(f L / d + Σ C) · ρ v² / 2", inputs, DUCT_FRICTION, FITTING_COEFFICIENTS),
+    numberResult(
+      "duct_pressure_drop",
+      drop,
+      "(f L / d + Σ C) · ρ v² / 2",
+      inputs,
+      DUCT_FRICTION,
+      ROUGHNESS,
+      FITTING_COEFFICIENTS,
+      FLEX_COMPRESSION,
+      COMPRESSION_FOUND,
+    ),
     numberResult("duct_pressure_available", q("air_pressure", air.available_Pa), "Δp_fan", {}, USUAL_STATIC),
     numberResult(
       "house_pressure",
@@ -228,6 +238,7 @@ export function airResults(known: RoomCase, { winter, ductedShare }: RoomOutcome
         q_50: q("airflow", (USUAL_HOUSE.changes50_per_h * USUAL_HOUSE.volume_m3) / HOUR_s),
       },
       LEAKAGE,
+      DEPRESSURISATION_LIMITS,
     ),
     ...openings,
   ];
@@ -241,5 +252,5 @@ export function soundResults(known: RoomCase, bedroom_m: number | undefined): Nu
   const level = q("sound", soundOutside_dBA(known, bedroom_m));
   const inputs = { L_sheet: q("sound", known.model?.sound_dBA ?? USUAL_SOUND_dBA), r: q("length", bedroom_m) };
   const equation = "L_w + 10 lg(4 / A) − R + 10 lg(S / A₂) − 20 lg r";
-  return [numberResult("sound_at_distance", level, equation, inputs, SPREADING, PARTITION_LOSSES)];
+  return [numberResult("sound_at_distance", level, equation, inputs, HEATER_SOUND, SPREADING, PARTITION_LOSSES)];
 }

@@ -2,7 +2,7 @@ import type { Cause, Check, FaultKnowledge, Hazard, Symptom } from "../faults/kn
 import { HAZARDS } from "../faults/knowledge.ts";
 import { mustStop } from "../faults/stops.ts";
 import { notCuredBy, OTHER_SYMPTOM, readingOf, readyFor, stopOf } from "../faults/topic/fault-facts.ts";
-import { expectedCode, outcomeCode } from "../faults/topic/fault-findings.ts";
+import { expectedCode, outcomeCode, partCode } from "../faults/topic/fault-findings.ts";
 import { commonFacts as enFacts } from "./en/common-facts.ts";
 import { faults as en } from "./en/faults.ts";
 import { hazards as enHazards } from "./en/hazards.ts";
@@ -146,5 +146,9 @@ function causeFindings(cause: Cause, words: FaultWords, language: Language): rea
     [`verify_${id}`, () => words.verify(verify)],
     [`tell_${id}`, () => words.tell(tell)],
     [`stop_before_${id}`, () => words.stopBefore(stop ?? "")],
+    ...cause.words.en.parts.map((part, index): [string, Findings[string]] => [
+      partCode(id, index),
+      () => parts[index] ?? part,
+    ]),
   ];
 }

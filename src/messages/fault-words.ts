@@ -26,7 +26,7 @@ export interface FaultWords {
   readonly denied: (symptom: string) => string;
   readonly notCured: (cause: string) => string;
   readonly record: Readonly<
-    Record<"asker_may" | "asker_tools" | "found_before" | "display_code" | "passed_over", string>
+    Record<"asker_may" | "asker_tools" | "on_truck" | "found_before" | "display_code" | "passed_over", string>
   >;
   readonly confidence: string;
   readonly found: (cause: string, share: string) => string;
@@ -51,10 +51,12 @@ export interface FaultWords {
     readonly open_else: () => string;
     readonly how_sure: () => string;
     readonly step_not_cured: () => string;
+    readonly on_truck: (data: { readonly listed: string }) => string;
+    readonly not_on_truck: () => string;
   };
   readonly tables: Readonly<
     Record<
-      "candidates" | "meanings" | "trail",
+      "candidates" | "meanings" | "trail" | "parts",
       { readonly title: string; readonly columns: Readonly<Record<string, string>> }
     >
   >;

@@ -170,6 +170,13 @@ describe("the end", () => {
       expect(place(start)).toBeGreaterThan(0);
   });
 
+  test("parts are looked up in the asker's own truck", () => {
+    const { card } = talk([found], { person: "ebbe" });
+    const table = card.blocks.find((block) => block.kind === "table" && block.caption === "Parts for it");
+    expect(table).toMatchObject({ rows: [["filter", expect.any(String)], expect.anything(), expect.anything()] });
+    expect(talk([found]).text).not.toContain("Parts for it");
+  });
+
   test("a remedy that did not cure is taken as such, and the reasoning goes on from there", () => {
     const { state } = talk([found, "not_cured_by_dirty_filter=yes"]);
     expect(state.walk?.facts["not_cured_by_dirty_filter"]?.value).toBe(true);

@@ -32,7 +32,15 @@ export function askerRecord(person: string, day: string, { crew }: Books, { chec
     month,
     asker_may: { value: may.join(","), from: "job" },
     asker_tools: { value: tools.join(","), from: "job" },
+    ...onTruck(member, crew),
   };
+}
+
+function onTruck({ truck }: CrewMember, { trucks, parts }: Books["crew"]): KnownFacts {
+  const stock = trucks.trucks.find(({ id }) => id === truck)?.stock;
+  if (stock === undefined) return {};
+  const names = parts.flatMap(({ id, name }) => ((stock[id] ?? 0) > 0 ? [name.en] : []));
+  return { on_truck: { value: names.join("|"), from: "job" } };
 }
 
 function isAtHand(tool: string, { tools }: CrewMember, day: string, { parts }: Books["crew"]): boolean {

@@ -1,15 +1,24 @@
 import type { Books } from "../../books/books.ts";
 import { q } from "../../declaration/answer.ts";
 import { numberResult } from "../../declaration/number-result.ts";
-import { type FaultCase, isObservation, type Observation } from "../case.ts";
+import { isObservation, type Observation } from "../case.ts";
 import { expectReading } from "../expected.ts";
 import type { Cause, Check } from "../knowledge.ts";
 import { rateChecks } from "../next-check.ts";
+import { findOnTruck } from "../parts-on-truck.ts";
 import { posteriorShares, rankCauses } from "../posterior.ts";
 import { findVerdict, type Verdict } from "../verdict.ts";
 import { expectedFacts, type FaultShelf, faultCase, type Told } from "./fault-case.ts";
 import { notCuredBy } from "./fault-facts.ts";
-import { type Answer, type AnswerTable, type Finding, outcomeCode, say, tabulateCandidates } from "./fault-findings.ts";
+import {
+  type Answer,
+  type AnswerTable,
+  type Finding,
+  outcomeCode,
+  partCode,
+  say,
+  tabulateCandidates,
+} from "./fault-findings.ts";
 
 /** Causes that an answer names. */
 const MOST_NAMED = 5;
@@ -46,7 +55,11 @@ export function answerFault(shelf: FaultShelf, told: Told, books: Books): Answer
       ),
     ],
     findings: verdict === undefined ? [] : findings(verdict),
-    tables: [tabulateCandidates(candidates), ...tabulateTrail(shelf, told, books, seen)],
+    tables: [
+      tabulateCandidates(candidates),
+      ...tabulateParts(verdict, told),
+      ...tabulateTrail(shelf, told, books, seen),
+    ],
     next: nextSteps(verdict),
   };
 }
@@ -91,6 +104,19 @@ function nextSteps(verdict: Verdict | undefined): NonNullable<Answer["next"]> {
   return [{ say: say("step_not_cured"), request: `${notCuredBy(verdict.cause.id)}=yes`, follows: true }];
 }
 
+/** The parts of the remedy, and whether they lie in the asker's truck. */
+function tabulateParts(verdict: Verdict | undefined, told: Told): readonly AnswerTable[] {
+  const truck = told["on_truck"];
+  if ((verdict?.kind !== "found" && verdict?.kind !== "probable") || typeof truck !== "string") return [];
+  const { id, words } = verdict.cause;
+  if (words.en.parts.length === 0) return [];
+  const rows = findOnTruck(words.en.parts, truck.split("|")).map(({ listed }, index) => [
+    say(partCode(id, index)),
+    listed === undefined ? say("not_on_truck") : say("on_truck", { listed }),
+  ]);
+  return [{ id: "parts", rows }];
+}
+
 /** Every check with what was seen and what was expected: the way to the answer. */
 function tabulateTrail(
   { knowledge }: FaultShelf,
@@ -114,5 +140,3 @@ function shown(check: Check | undefined, one: Observation) {
 function expectedIn(check: Check | undefined, told: Told, books: Books) {
   return (check && expectReading(check, expectedFacts(told, books)))?.quantity ?? "–";
 }
-
-export type { FaultCase };

@@ -53,6 +53,8 @@ const RECORD_FACTS = {
   asker_may: { type: "text", ...UNLISTED },
   /** Tools at hand. */
   asker_tools: { type: "text", ...UNLISTED },
+  /** What lies in their truck: English names of the parts book, with bars between. */
+  on_truck: { type: "text", ...UNLISTED },
   /** How often this company found each cause: "lower_element_open:3,...". */
   found_before: { type: "text", ...UNLISTED },
   /** A code on the display of the unit. */

@@ -1,11 +1,11 @@
-import type { Answer, AnswerTable, Finding, FindingSpecs, NumberResult } from "../../declaration/answer.ts";
+import type { Answer, AnswerTable, Finding, FindingSpecs } from "../../declaration/answer.ts";
 import { q } from "../../declaration/answer.ts";
 import type { QuantityKind } from "../../units/quantity-kinds.ts";
 import { DOERS, type FaultKnowledge, HAZARDS } from "../knowledge.ts";
 import { SOMETHING_ELSE } from "../model.ts";
 import type { Candidate } from "../posterior.ts";
 
-export type { Answer, AnswerTable, Finding, NumberResult };
+export type { Answer, AnswerTable, Finding };
 
 /** What may be said of a fault whatever the knowledge holds. */
 export const PLAIN_FAULT_FINDINGS = {
@@ -17,6 +17,8 @@ export const PLAIN_FAULT_FINDINGS = {
   open_else: {},
   how_sure: {},
   step_not_cured: {},
+  on_truck: { listed: "word" },
+  not_on_truck: {},
   cause_something_else: {},
 } as const satisfies FindingSpecs;
 
@@ -25,6 +27,7 @@ export const FAULT_TABLES = {
   candidates: ["cause", "share", "bar"],
   meanings: ["outcome", "means", "share"],
   trail: ["check", "seen", "expected"],
+  parts: ["part", "truck"],
 } as const;
 
 /** Everything that may be said with this knowledge; each entry's own sentences stand in its file. */
@@ -47,10 +50,11 @@ export function faultFindings({ symptoms, causes, checks }: FaultKnowledge): Fin
       ]),
     ),
     ...Object.fromEntries(
-      causes.flatMap(({ id }) => [
+      causes.flatMap(({ id, words }) => [
         [`found_${id}`, { share: "share" }],
         [`probable_${id}`, { share: "share" }],
         ...["cause", "why", "remedy", "parts", "verify", "tell", "stop_before"].map((part) => [`${part}_${id}`, {}]),
+        ...words.en.parts.map((_, index) => [partCode(id, index), {}]),
       ]),
     ),
     ...Object.fromEntries(
@@ -68,6 +72,10 @@ export function expectedCode(kind: QuantityKind): string {
 
 export function outcomeCode(check: string, outcome: string): string {
   return `outcome_${check}_${outcome}`;
+}
+
+export function partCode(cause: string, index: number): string {
+  return `part_${index + 1}_of_${cause}`;
 }
 
 export function say(code: string, data: Finding["data"] = {}): Finding {

@@ -59,6 +59,7 @@ export const faults: FaultWords = {
   record: {
     asker_may: "What the record lets the asker do",
     asker_tools: "Tools at hand",
+    on_truck: "On the truck",
     found_before: "Found by this company before",
     display_code: "Code on the display",
     passed_over: "Could not be told",
@@ -101,6 +102,8 @@ export const faults: FaultWords = {
     open_else: () => "It may be something I do not know of. The likeliest that I know are below.",
     how_sure: () => "How likely each answer is with each cause is judgement, not measured.",
     step_not_cured: () => "Done, and it is not cured",
+    on_truck: ({ listed }) => `On your truck (${listed})`,
+    not_on_truck: () => "Not on your truck",
   },
   tables: {
     candidates: { title: "What it may be", columns: { cause: "Cause", share: "Likely", bar: "" } },
@@ -108,6 +111,7 @@ export const faults: FaultWords = {
       title: "What each answer would mean",
       columns: { outcome: "If it shows", means: "Then likeliest", share: "Likely" },
     },
+    parts: { title: "Parts for it", columns: { part: "Part", truck: "Truck" } },
     trail: { title: "What was looked at", columns: { check: "Check", seen: "Seen", expected: "Expected" } },
   },
 };

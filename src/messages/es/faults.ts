@@ -59,6 +59,7 @@ export const faults: FaultWords = {
   record: {
     asker_may: "Lo que su registro le permite",
     asker_tools: "Herramientas a la mano",
+    on_truck: "En la camioneta",
     found_before: "Encontrado antes por esta empresa",
     display_code: "Código en la pantalla",
     passed_over: "No se pudo saber",
@@ -100,6 +101,8 @@ export const faults: FaultWords = {
     open_else: () => "Puede ser algo que no conozco. Abajo van las más probables de las que conozco.",
     how_sure: () => "Qué tan probable es cada respuesta con cada causa es criterio, no está medido.",
     step_not_cured: () => "Hecho, y sigue igual",
+    on_truck: () => "Está en su camioneta",
+    not_on_truck: () => "No está en su camioneta",
   },
   tables: {
     candidates: { title: "Qué puede ser", columns: { cause: "Causa", share: "Probable", bar: "" } },
@@ -107,6 +110,7 @@ export const faults: FaultWords = {
       title: "Qué querría decir cada respuesta",
       columns: { outcome: "Si muestra", means: "Lo más probable", share: "Probable" },
     },
+    parts: { title: "Piezas para esto", columns: { part: "Pieza", truck: "Camioneta" } },
     trail: { title: "Lo que se revisó", columns: { check: "Revisión", seen: "Se vio", expected: "Se esperaba" } },
   },
 };

@@ -14,15 +14,6 @@ export const DRAIN_SLOPE: Source = {
   document: "IPC 314.2.1 and IMC 307.2.3",
   section: "at least 1/8 in per foot, 1 %; trade practice 1/4 in per foot",
 };
-export const TRAP_DEPTH: Source = {
-  basis: "common_practice",
-  document: "Trap of a drain under suction",
-  section: "outlet below the pan by the suction plus 1 in, seal half of that; the unit's sheet decides",
-};
-export const MANNING: Source = {
-  basis: "computed",
-  document: "Manning's equation, pipe half full, n 0.011",
-};
 
 /** Least fall over run [-]. */
 export const LEAST_SLOPE = 1 / 96;
@@ -106,7 +97,7 @@ export interface DrainTrap {
  * Depth of the trap on a pan under suction.
  * @param suction_Pa air pressure in the unit below the room's [Pa], 0..2500
  * @returns drop and seal [m]
- * @source suction as a column of water plus 1 in, seal half of the drop (TRAP_DEPTH)
+ * @source suction as a column of water plus 1 in, seal half of the drop (common practice; the unit's sheet decides)
  * @limits a pan under pressure needs a seal as deep as the pressure; many units need no trap at all: see the sheet
  */
 export function trapDepth(suction_Pa: number): DrainTrap {

@@ -66,12 +66,8 @@ export const FITTING_COEFFICIENTS: Source = {
   section: "only the long 90° elbow (CD3-10, 7 gores, r/D 2.5) was read; boot, hood and cap are common practice",
 };
 
-/** Duct that is pulled straight is compressed by up to this share all the same [share]. */
-export const STRETCHED_COMPRESSION = 0.04;
-/** Flexible duct as it is found on jobs [share]. */
+/** Flexible duct as it is found on jobs [share]; pulled straight it is still 0.04, let go after pulling 0.15. */
 export const FIELD_COMPRESSION = 0.3;
-/** Flexible duct that was let go after it was pulled [share]. */
-export const RELEASED_COMPRESSION = 0.15;
 export const COMPRESSION_FOUND: Source = {
   basis: "published",
   document: "Trade article on flexible duct as installed",

@@ -44,8 +44,6 @@ export const PARTITION_LOSSES: Source = {
  */
 export const FIELD_ALLOWANCE_dB = 5;
 
-/** Absorption area of a furnished bedroom [m2]: about 12 m2 of floor, carpet and bed. Common practice. */
-export const BEDROOM_ABSORPTION_m2 = 12;
 const MOST_dBA = 150;
 const NEAREST_m = 0.1;
 const FARTHEST_m = 1000;
