@@ -51,6 +51,12 @@ describe("from a person's words", () => {
     expect(offered.map(({ label }) => label)).toContain("None of these");
   });
 
+  test("somebody who cannot say what is wrong picks from all, or goes on with nothing", () => {
+    const all = talk(["fault", "skip"]);
+    expect(asked(all.state)).toBe("symptom");
+    expect(asked(talk(["skip"], { state: all.state }).state)).toBe("unit");
+  });
+
   test("a further complaint is kept beside the first, and words that say nothing change nothing", () => {
     const more = talk([`fault no hot water ${KNOWN}`, "also the breaker trips"]);
     expect(more.state.walk?.facts["complaint"]?.value).toBe("no hot water; also the breaker trips");

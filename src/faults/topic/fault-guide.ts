@@ -19,8 +19,8 @@ const FIRST_ASKED = ["unit", "age", "lately"] as const;
 
 /** The next question of a fault: the stop line first, then what is wrong, then the check that tells most a minute. */
 export function nextQuestion(shelf: FaultShelf, told: Told, books: Books): Guidance | undefined {
-  if (told["complaint"] === undefined && told["symptom"] === undefined && told["display_code"] === undefined)
-    return { fact: "complaint" };
+  const isTold = ["complaint", "symptom", "display_code"].some((fact) => told[fact] !== undefined);
+  if (!isTold && !isPassed(told, "complaint")) return { fact: "complaint" };
   const known = faultCase(shelf, told, books);
   const [stop] = openStops(shelf.model, known);
   if (stop !== undefined) return { fact: stopOf(stop.id), isStop: true, before: [say(`heard_${stop.id}`)] };
