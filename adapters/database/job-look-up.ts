@@ -13,16 +13,17 @@ export async function findJob(scope: Scope, number: string): Promise<Job | undef
 }
 
 /** Jobs that match all of a filter, by day and number; those without a day last. */
-export async function listJobs(scope: Scope, { statuses, from, to, person }: JobFilter): Promise<readonly Job[]> {
+export async function listJobs(scope: Scope, { statuses, from, to, person, told }: JobFilter): Promise<readonly Job[]> {
   let query = scope.jobs().select(["number", "state"]);
   if (statuses !== undefined) query = query.where("status", "in", [...statuses]);
   if (from !== undefined) query = query.where("day", ">=", from);
   if (to !== undefined) query = query.where("day", "<=", to);
   if (person !== undefined) query = query.where("people", "like", `%${JSON.stringify(person)}%`);
+  if (told !== undefined) query = query.where("state", "like", `%"${told}%`);
   const jobs = (await query.execute()).map(({ number, state }) => readJob(state, number));
   // A pattern may match more than the name that it was made of.
   const theirs = person === undefined ? jobs : jobs.filter(({ people }) => people.includes(person));
-  return theirs.sort(byDay);
+  return theirs.filter((job) => told === undefined || wasTold(job, told)).sort(byDay);
 }
 
 /** Everything that happened to a job, oldest first. */
@@ -51,6 +52,10 @@ export async function nextJobNumber(scope: Scope): Promise<string> {
     .onConflict((conflict) => conflict.column("workspace").doUpdateSet({ last: next }))
     .execute();
   return String(next);
+}
+
+function wasTold({ facts }: Job, told: string): boolean {
+  return Object.keys(facts).some((fact) => fact.startsWith(told));
 }
 
 function readJob(state: string, number: string): Job {

@@ -69,7 +69,7 @@ export function openAnswerSteps(
       const [first, ...others] = render(card).messages;
       const isPrivate = isWhispered(card);
       await send(first, isPrivate);
-      for (const message of others) await route.send(message, isPrivate);
+      for (const message of others) await route.send(message, isPrivate, shown);
     },
   };
 }

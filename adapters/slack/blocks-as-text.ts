@@ -45,6 +45,7 @@ function tableLines(block: TableBlock): readonly string[] {
 /** A button is a text that could have been typed, so its text stands in for it. */
 function buttonLines(block: ActionsBlock): readonly string[] {
   return block.elements.flatMap((element) => {
+    if (element.type === "static_select") return (element.options ?? []).map(({ value }) => `› ${value ?? ""}`);
     const pressed = element.type === "button" ? readButtonValue(element.value) : undefined;
     return pressed === undefined ? [] : [`› ${pressed.say}`];
   });

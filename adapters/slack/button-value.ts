@@ -24,10 +24,26 @@ export function readButtonValue(value: string | undefined): Pressed | undefined 
   const read = parseJson(value);
   const say = readString(read, "say");
   if (say === undefined) return undefined;
-  const aim = isRecord(read) ? read["aim"] : undefined;
-  const walk = readString(aim, "walk");
-  const fact = readString(aim, "fact");
-  return walk === undefined || fact === undefined ? { say } : { say, aim: { walk, fact } };
+  const aim = isRecord(read) ? readAim(read["aim"]) : undefined;
+  return { say, ...(aim && { aim }) };
+}
+
+/** The id of a list's block, or nothing when Slack would refuse it as too long. */
+export function writeAim({ walk, fact }: Aim): string | undefined {
+  const id = JSON.stringify({ walk, fact });
+  return id.length <= LIMITS.blockId && !/[&<>]/.test(id) ? id : undefined;
+}
+
+/** What was chosen in a list of ours; nothing when it is no list of ours. */
+export function readChosen(say: string | undefined, blockId: string | undefined): Pressed | undefined {
+  const aim = readAim(parseJson(blockId));
+  return say === undefined || aim === undefined ? undefined : { say, aim };
+}
+
+function readAim(read: unknown): Aim | undefined {
+  const walk = readString(read, "walk");
+  const fact = readString(read, "fact");
+  return walk === undefined || fact === undefined ? undefined : { walk, fact };
 }
 
 /** Parsed JSON of unknown shape, or nothing. */

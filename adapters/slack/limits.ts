@@ -41,6 +41,8 @@ export const LIMITS = {
   /** Characters of one cell and of one table with its containers: own, so that a table leaves room for its caption. */
   cellText: 300,
   tableBudget: 10_000,
+  /** Cells of a row that is written as one line: own. */
+  lineCells: 5,
   /** Label, value and note of one row: own. */
   rowPart: 800,
   /** Types: view blocks, title and submit, private_metadata. */
@@ -59,6 +61,8 @@ export const LIMITS = {
   radioOptions: 10,
   /** Up to so many options are shown at once, which saves a tap with gloves on: own. */
   fewOptions: 5,
+  /** More answers than this become a list that opens, so that a phone need not scroll past them: own. */
+  manyAnswers: 15,
   optionText: 75,
   optionValue: 75,
   /** Text of a picture for screen readers, which Slack cuts at 1,000 (from memory); title of a file: own. */

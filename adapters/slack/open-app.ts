@@ -1,4 +1,4 @@
-import type { BlockAction, ButtonAction, HTTPReceiver } from "@slack/bolt";
+import type { HTTPReceiver } from "@slack/bolt";
 import type { WebClient } from "@slack/web-api";
 import { AckedApp } from "./acked-app.ts";
 import type { ChannelQueue } from "./channel-queue.ts";
@@ -7,7 +7,7 @@ import type { Heard } from "./heard.ts";
 import type { Hearing } from "./hearing.ts";
 import { readCommand } from "./read-command.ts";
 import { type Envelope, type MessageEvent, readMessage } from "./read-message.ts";
-import { readPress } from "./read-press.ts";
+import { type Press, readPress } from "./read-press.ts";
 import { readSubmission } from "./read-submission.ts";
 import { BUTTON_ACTION } from "./render-buttons.ts";
 import { FORM_CALLBACK } from "./render-modal.ts";
@@ -78,13 +78,10 @@ export function openApp(settings: AppSettings): AckedApp {
   app.event("message", async ({ event, body, client, context }) => {
     if (event.channel_type === "im") hear(event, body, client, context.retryNum);
   });
-  app.action<BlockAction<ButtonAction>>(
-    { type: "block_actions", action_id: BUTTON_ACTION },
-    async ({ body, ack, client }) => {
-      await ack();
-      answer(readPress(body), client);
-    },
-  );
+  app.action<Press>({ type: "block_actions", action_id: BUTTON_ACTION }, async ({ body, ack, client }) => {
+    await ack();
+    answer(readPress(body), client);
+  });
   app.view(FORM_CALLBACK, async ({ body, ack, client }) => {
     const heard = body.type === "view_submission" ? readSubmission(body) : undefined;
     if (heard === undefined) return ack();

@@ -1,12 +1,15 @@
-import type { BlockAction, ButtonAction } from "@slack/bolt";
-import { readButtonValue } from "./button-value.ts";
+import type { BlockAction, ButtonAction, StaticSelectAction } from "@slack/bolt";
+import { type Pressed, readButtonValue, readChosen } from "./button-value.ts";
 import { conversationOf, type Heard, isDirectChannel, type Place } from "./heard.ts";
 import { isRecord, readString } from "./read-record.ts";
 import { ANSWER_ACTION } from "./render-buttons.ts";
 
-/** A button of ours that was pressed in a message; nothing when it is of another kind or place. */
-export function readPress(body: BlockAction<ButtonAction>): Heard | undefined {
-  const pressed = readButtonValue(body.actions[0]?.value);
+/** A button or a list of answers. */
+export type Press = BlockAction<ButtonAction | StaticSelectAction>;
+
+/** What was pressed or chosen in a message of ours; nothing when it is of another kind or place. */
+export function readPress(body: Press): Heard | undefined {
+  const pressed = readPressed(body.actions[0]);
   const place = placeOf(body);
   if (pressed === undefined || place === undefined) return undefined;
   const { user } = body;
@@ -22,7 +25,12 @@ export function readPress(body: BlockAction<ButtonAction>): Heard | undefined {
   };
 }
 
-function placeOf(body: BlockAction<ButtonAction>): Place | undefined {
+function readPressed(action: Press["actions"][number] | undefined): Pressed | undefined {
+  if (action?.type === "static_select") return readChosen(action.selected_option?.value, action.block_id);
+  return readButtonValue(action?.value);
+}
+
+function placeOf(body: Press): Place | undefined {
   const { user, team, channel, message, container, actions } = body;
   const id = channel?.id ?? readString(container, "channel_id");
   const organisation = user.team_id ?? team?.id;

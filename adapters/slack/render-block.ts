@@ -3,7 +3,7 @@ import { type BlockGroup, type Rendered, rendered } from "./block-groups.ts";
 import { LIMITS } from "./limits.ts";
 import { type ButtonKind, renderButtons } from "./render-buttons.ts";
 import { renderProgress, renderRows } from "./render-rows.ts";
-import { renderTable } from "./render-table.ts";
+import { mayBeLines, renderTable, renderTableLines } from "./render-table.ts";
 import { bold, plain, quietBlocks, richParagraphs, richQuote } from "./rich-text.ts";
 import { PROBLEM_SHAPE, SEVERITY_SHAPES, SHOW_ARROW } from "./shapes.ts";
 import { fitRaw, splitText } from "./slack-text.ts";
@@ -31,7 +31,7 @@ export function renderBlock(block: Block, context: CardContext): Rendered {
     case "rows":
       return rendered(renderRows(block));
     case "table":
-      return rendered(...renderTable(block));
+      return rendered(...(mayBeLines(block) ? renderTableLines(block) : renderTable(block)));
     case "caution":
       return rendered(renderCaution(block));
     case "question":
@@ -41,7 +41,7 @@ export function renderBlock(block: Block, context: CardContext): Rendered {
     case "form":
       return renderFormOffer(block, context);
     case "chart":
-      return rendered(...renderChart(block));
+      return rendered(renderChart(block));
     case "progress":
       return rendered(renderProgress(block));
   }
@@ -89,7 +89,7 @@ function renderFormOffer(form: FormBlock, { firstButton, title }: CardContext): 
   return { groups: [[...richParagraphs(form.title, bold), ...problems, ...open.groups.flat()]], refused: open.refused };
 }
 
-/** A chart is its title, what it shows in words, and its numbers; its picture follows where it can. */
-function renderChart({ title, alt, table }: ChartBlock): readonly BlockGroup[] {
-  return [[...richParagraphs(title, bold), ...richParagraphs(alt, plain)], ...renderTable(table)];
+/** A chart is its title and what it shows in words; its picture follows where it can, its numbers with the details. */
+function renderChart({ title, alt }: ChartBlock): BlockGroup {
+  return [...richParagraphs(title, bold), ...richParagraphs(alt, plain)];
 }

@@ -1,7 +1,7 @@
-import type { Button as SlackButton } from "@slack/types";
+import type { Button as SlackButton, StaticSelect } from "@slack/types";
 import type { Button } from "../../src/messages/card.ts";
 import type { Rendered } from "./block-groups.ts";
-import { writeButtonValue } from "./button-value.ts";
+import { writeAim, writeButtonValue } from "./button-value.ts";
 import { chunk, jsonSize } from "./chunk.ts";
 import { LIMITS } from "./limits.ts";
 import { plainObject } from "./rich-text.ts";
@@ -13,8 +13,10 @@ export const BUTTON_ACTION = /^(?:answer|say)_\d+$/;
 /** The button stands in a card that is done with once it is pressed. */
 export const ANSWER_ACTION = /^answer_/;
 
-/** Rows of buttons; a button whose text does not fit into its value is refused, never cut. */
+/** Rows of buttons, or a list where there are many; a button whose text does not fit its value is refused, never cut. */
 export function renderButtons(buttons: readonly Button[], firstNumber: number, kind: ButtonKind): Rendered {
+  const list = renderList(buttons, `${kind}_${firstNumber}`);
+  if (list !== undefined) return list;
   const made = buttons.map((button, index) => renderButton(button, `${kind}_${firstNumber + index}`));
   const fit = made.filter((button) => button !== undefined);
   const rows = chunk(fit, { mostItems: LIMITS.actionElements, mostSize: LIMITS.blockSize }, jsonSize);
@@ -22,6 +24,27 @@ export function renderButtons(buttons: readonly Button[], firstNumber: number, k
     groups: rows.map((elements) => [{ type: "actions", elements: [...elements] }]),
     refused: buttons.filter((_, index) => made[index] === undefined),
   };
+}
+
+/** Many answers to one question as a list; which question they are for stands in the id of its block. */
+function renderList(buttons: readonly Button[], action: string): Rendered | undefined {
+  const [first] = buttons;
+  const aim = first?.aim && writeAim(first.aim);
+  const isList =
+    buttons.length > LIMITS.manyAnswers &&
+    buttons.length <= LIMITS.selectOptions &&
+    aim !== undefined &&
+    buttons.every((button) => mayBeOption(button) && button.aim && writeAim(button.aim) === aim);
+  if (!isList) return undefined;
+  const options = buttons.map(({ label, say }) => ({ text: plainObject(label, LIMITS.optionText), value: say }));
+  const list: StaticSelect = { type: "static_select", action_id: action, options };
+  return { groups: [[{ type: "actions", block_id: aim, elements: [list] }]], refused: [] };
+}
+
+/** What an option says comes back as it is: with one of these marks it would come back with entities. */
+function mayBeOption({ label, say }: Button): boolean {
+  const isShort = label.length <= LIMITS.optionText && say.length <= LIMITS.optionValue;
+  return isShort && label.trim() !== "" && say !== "" && !/[&<>]/.test(say);
 }
 
 function renderButton(button: Button, action: string): SlackButton | undefined {

@@ -3,7 +3,8 @@ import type { TableBlock } from "../../src/messages/card.ts";
 import type { BlockGroup } from "./block-groups.ts";
 import { chunk, jsonSize } from "./chunk.ts";
 import { LIMITS } from "./limits.ts";
-import { bold, richParagraphs } from "./rich-text.ts";
+import { renderRows } from "./render-rows.ts";
+import { bold, plain, richParagraphs } from "./rich-text.ts";
 import { fitRaw } from "./slack-text.ts";
 
 type Cells = readonly string[];
@@ -13,6 +14,22 @@ export function renderTable(table: TableBlock): readonly BlockGroup[] {
   const [first, ...others] = splitWide(squareUp(table)).flatMap(splitLong);
   const caption = richParagraphs(table.caption, bold);
   return [first === undefined ? caption : [...caption, first], ...others.map((more) => [more])];
+}
+
+/** Whether a table is shown as lines: a detail that a line of a phone has room for. */
+export function mayBeLines({ isDetail, columns }: TableBlock): boolean {
+  return isDetail === true && columns.length > 0 && columns.length <= LIMITS.lineCells;
+}
+
+/** A table as lines, "first: second · third", because a message takes only one table. */
+export function renderTableLines({ caption, columns, rows }: TableBlock): readonly BlockGroup[] {
+  const [label = "", ...others] = columns;
+  const join = (cells: Cells) => cells.filter((cell) => cell.trim() !== "").join(" · ");
+  const lines = rows.map(([first = "", ...rest]) => ({ label: first, value: join(rest) }));
+  const head = [label, join(others)].filter((part) => part !== "").join(": ");
+  return [
+    [...richParagraphs(caption, bold), ...richParagraphs(head, plain), ...renderRows({ kind: "rows", rows: lines })],
+  ];
 }
 
 /** Header and rows, all of one length. */

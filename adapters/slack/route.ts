@@ -5,8 +5,8 @@ import type { SlackCalls } from "./slack-calls.ts";
 
 /** The way back to where somebody spoke. */
 export interface Route {
-  /** Sends one message. */
-  send(message: SlackMessage, isPrivate: boolean): Promise<Sent>;
+  /** Sends one message; in a direct message, which has no thread of its own, into that of `under`. */
+  send(message: SlackMessage, isPrivate: boolean, under?: Sent): Promise<Sent>;
   /** Puts this in the place of a message that was sent before, or sends it when that cannot be. */
   replace(sent: Sent, message: SlackMessage, isPrivate: boolean): Promise<void>;
   /** True when a message that shows how far the work is may be sent now. */
@@ -26,10 +26,11 @@ const KEPT_FOR_ANSWER = 3;
 
 /** Mentions and direct messages: by the Web API, into the thread. */
 export function routeByChannel(calls: SlackCalls, place: Place): Route {
-  const send = async (message: SlackMessage, isPrivate: boolean): Promise<Sent> => {
+  const send = async (message: SlackMessage, isPrivate: boolean, under: Sent = OTHER): Promise<Sent> => {
     if (isPrivate && !place.isDirect) return whisper(calls, place, message);
+    const mayGoUnder = place.thread === undefined && under.by === "channel" && under.ts !== "";
     try {
-      return { by: "channel", ts: await calls.post(place, message) };
+      return { by: "channel", ts: await calls.post(mayGoUnder ? { ...place, thread: under.ts } : place, message) };
     } catch (error) {
       if (!(error instanceof SlackRefusalError) || place.isDirect) throw error;
       return writeDirectly(calls, place, message);

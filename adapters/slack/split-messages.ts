@@ -28,7 +28,7 @@ export function splitMessages(groups: readonly BlockGroup[]): readonly (readonly
       load = more;
     }
   }
-  return cap(messages);
+  return messages;
 }
 
 function loadOf(blocks: readonly KnownBlock[]): Load {
@@ -54,7 +54,7 @@ function fits(load: Load): boolean {
 }
 
 /** Past the last message, the number of blocks left out is said instead of flooding the channel. */
-function cap(messages: readonly (readonly KnownBlock[])[]): readonly (readonly KnownBlock[])[] {
+export function capMessages(messages: readonly (readonly KnownBlock[])[]): readonly (readonly KnownBlock[])[] {
   if (messages.length <= LIMITS.cardMessages) return messages;
   const kept = messages.slice(0, LIMITS.cardMessages - 1);
   const left = messages.slice(LIMITS.cardMessages - 1).flat();

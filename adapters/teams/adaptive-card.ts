@@ -52,7 +52,18 @@ export interface AdaptiveContainer {
   readonly bleed?: true;
   readonly separator?: true;
   readonly spacing?: Spacing;
+  readonly id?: string;
+  readonly isVisible?: false;
+  readonly minHeight?: string;
+  readonly verticalContentAlignment?: "center";
+  readonly selectAction?: AdaptiveToggle;
   readonly items: readonly AdaptiveElement[];
+}
+/** Pressed, it shows what is hidden, or hides it again. */
+interface AdaptiveToggle {
+  readonly type: "Action.ToggleVisibility";
+  readonly title: string;
+  readonly targetElements: readonly string[];
 }
 interface AdaptiveFacts {
   readonly type: "FactSet";

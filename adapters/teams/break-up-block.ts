@@ -30,7 +30,7 @@ export function breakUpBlock(block: Block): readonly Block[] {
     case "form":
       return breakUpForm(block);
     case "chart":
-      return [{ kind: "text", tone: "heading", text: block.title }, plain(block.alt), block.table];
+      return [{ kind: "text", tone: "heading", text: block.title }, plain(block.alt)];
     case "progress":
       return [plain(block.text), { ...block, text: "" }];
   }

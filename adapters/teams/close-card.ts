@@ -4,7 +4,7 @@ import { plainLine, run } from "./plain-text.ts";
 import type { TeamsMessage } from "./port.ts";
 import { renderAdaptive } from "./render-adaptive.ts";
 import { ANSWERED_SIGN } from "./signs.ts";
-import type { Pressed } from "./submit-data.ts";
+import { CHOICE_PREFIX, type Pressed } from "./submit-data.ts";
 
 /** The same card with nothing left to press: the answer that was given stands where the buttons and fields were. */
 export function closeCard(message: TeamsMessage, pressed: Pressed): TeamsMessage {
@@ -35,6 +35,8 @@ function closeElement(element: AdaptiveElement, pressed: Pressed): AdaptiveEleme
       return [{ ...element, items: element.items.flatMap((item) => closeElement(item, pressed)) }];
     case "Input.Text":
     case "Input.ChoiceSet":
+      // What was chosen in a list of answers stands at the end, as what was pressed.
+      if (element.id.startsWith(CHOICE_PREFIX)) return [];
       return [fieldLine(element.label, typedInto(element, pressed))];
     default:
       return [element];

@@ -22,6 +22,8 @@ export const MOST_ROW_CHARACTERS = 36;
 export const BUTTON_EDGE_CHARACTERS = 5;
 /** Longest label of a button that a phone shows whole; a longer one stands above its button too. Our own choice. */
 export const MOST_LABEL_CHARACTERS = 30;
+/** More answers than this become a list that opens, so that a phone need not scroll past them. Our own choice. */
+export const MANY_ANSWERS = 15;
 /** Longest word of weight, verdict or progress, which are words of the catalogues. Our own choice. */
 export const MOST_CATALOGUE_WORD_CHARACTERS = 80;
 /** Longest text that a button may say for a person; a longer one is shown to be typed. Our own choice. */

@@ -1,4 +1,5 @@
-import type { Block, Card, ChartBlock } from "../../src/messages/card.ts";
+import type { Block, Card, ChartBlock, TableBlock } from "../../src/messages/card.ts";
+import { type Fold, gatherFolds } from "../../src/messages/gather-folds.ts";
 import type { Language } from "../../src/messages/language.ts";
 import type { AdaptiveCard, AdaptiveElement } from "./adaptive-card.ts";
 import { breakUpBlock } from "./break-up-block.ts";
@@ -13,6 +14,8 @@ import {
 import { cutText, paragraphs, plainLine, run, takeStart } from "./plain-text.ts";
 import type { TeamsMessage } from "./port.ts";
 import { renderButtons } from "./render-buttons.ts";
+import { renderChoice } from "./render-choice.ts";
+import { renderFold } from "./render-fold.ts";
 import { renderForm } from "./render-form.ts";
 import { renderRows, renderTable } from "./render-rows.ts";
 import {
@@ -91,18 +94,49 @@ function listUnits(card: Card, ask: Ask | undefined): readonly Unit[] {
   const rest = card.title.slice(title.length);
   const head: Unit = { draw: () => [...headingElements(title), ...verdictElements(card)], parts: () => [] };
   const blocks = rest ? [{ kind: "text", tone: "plain", text: rest } as const, ...card.blocks] : card.blocks;
+  const parts = gatherFolds(blocks.flatMap(partChart));
   const units: Unit[] = [head];
-  for (let index = 0; index < blocks.length; index++) {
-    const [block, next] = [blocks[index], blocks[index + 1]];
-    if (block === undefined) continue;
-    const unit = unitOf(block, index, ask);
-    if (block.kind !== "question" || next?.kind !== "buttons") units.push(unit);
+  for (let index = 0; index < parts.length; index++) {
+    const [part, next] = [parts[index], parts[index + 1]];
+    if (part === undefined) continue;
+    const unit = part.kind === "fold" ? foldUnit(part, `d${index}`, ask) : unitOf(part, index, ask);
+    if (part.kind !== "question" || next?.kind !== "buttons") units.push(unit);
     else {
       units.push(joinUnits(unit, unitOf(next, index, ask)));
       index++;
     }
   }
   return units;
+}
+
+/** The numbers of a chart are folded under it. */
+function partChart(block: Block): readonly Block[] {
+  return block.kind === "chart" ? [block, { ...block.table, isDetail: true }] : [block];
+}
+
+/** A fold that is too large becomes one for each of its blocks, and then for each part of a block. */
+function foldUnit(fold: Fold, id: string, ask: Ask | undefined): Unit {
+  const { title, blocks } = fold;
+  const smaller = blocks.length > 1 ? blocks : blocks.flatMap(breakUpBlock);
+  return {
+    draw: () =>
+      renderFold(
+        title,
+        blocks.flatMap((block, index) => renderFolded(block, index, ask)),
+        id,
+      ),
+    parts: () => smaller.map((block, index) => foldUnit({ ...fold, blocks: [block] }, `${id}_${index}`, ask)),
+    isHuge: JSON.stringify(blocks).length > MOST_ACTIVITY_BYTES,
+  };
+}
+
+/** A table's caption stands on the fold already. */
+function renderFolded(block: Block, index: number, ask: Ask | undefined): AdaptiveElement[] {
+  return renderBlock(block.kind === "table" ? uncaptioned(block) : block, index, ask);
+}
+
+function uncaptioned(table: TableBlock): TableBlock {
+  return { ...table, caption: "" };
 }
 
 function unitOf(block: Block, index: number, ask: Ask | undefined): Unit {
@@ -144,7 +178,7 @@ function renderBlock(block: Block, index: number, ask: Ask | undefined): Adaptiv
     case "question":
       return renderQuestion(block);
     case "buttons":
-      return renderButtons(block.buttons, ask);
+      return [...(renderChoice(block.buttons, ask, index) ?? renderButtons(block.buttons, ask))];
     case "form":
       return renderForm(block, index, ask);
     case "chart":
@@ -154,10 +188,9 @@ function renderBlock(block: Block, index: number, ask: Ask | undefined): Adaptiv
   }
 }
 
-/** The title, a text that says the same as the picture, and the figures; the picture follows where it can. */
-function renderChart({ title, alt, table }: ChartBlock): AdaptiveElement[] {
-  const caption = plainLine(table.caption) === plainLine(title) ? "" : table.caption;
-  return [...headingElements(title), ...paragraphs(alt), ...renderTable({ ...table, caption })];
+/** The title and a text that says the same as the picture, which follows where it can. */
+function renderChart({ title, alt }: ChartBlock): AdaptiveElement[] {
+  return [...headingElements(title), ...paragraphs(alt)];
 }
 
 type Body = readonly AdaptiveElement[];

@@ -5,7 +5,7 @@ import {
   MOST_FACT_VALUE_WORD_CHARACTERS,
   MOST_TABLE_WORD_CHARACTERS,
 } from "./limits.ts";
-import { isFreeOfMarkdown, longestWord, paragraphs, plainLine, run } from "./plain-text.ts";
+import { isFreeOfMarkdown, longestWord, paragraphs, plainLine, run, widthOf } from "./plain-text.ts";
 import { headingElements } from "./render-text.ts";
 
 /** The share of a column's width that one letter asks for stays between these, so that no column starves. Our own choice. */
@@ -41,10 +41,25 @@ function fitsFacts({ title, value }: { readonly title: string; readonly value: s
 /** A table where a phone is wide enough for it; else each row as a small list under its first cell. */
 export function renderTable(block: TableBlock): AdaptiveElement[] {
   const caption = headingElements(block.caption);
-  const cells = [block.columns, ...block.rows].map((row) => row.map(plainLine));
-  if (block.columns.length === 0) return caption;
+  const cells = joinUnnamed([block.columns, ...block.rows].map((row) => row.map(plainLine)));
+  const [columns = [], ...rows] = cells;
+  if (columns.length === 0) return caption;
   if (longestWords(cells) <= MOST_TABLE_WORD_CHARACTERS) return [...caption, gridOf(cells)];
-  return [...caption, ...block.rows.map((row) => listOf(block.columns, row))];
+  return [...caption, ...rows.map((row) => listOf(columns, row))];
+}
+
+/** A column without a name, such as that of bars, stands under the one before it: a phone has no room beside. */
+function joinUnnamed(cells: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  const names = cells[0] ?? [];
+  return cells.map((row) => {
+    const joined: string[] = [];
+    for (const [column, cell] of row.entries()) {
+      const before = joined.at(-1);
+      if (before === undefined || names[column] !== "") joined.push(cell);
+      else if (cell !== "") joined.splice(-1, 1, `${before}\n${cell}`);
+    }
+    return joined;
+  });
 }
 
 function longestWords(cells: readonly (readonly string[])[]): number {
@@ -57,7 +72,7 @@ function longestWords(cells: readonly (readonly string[])[]): number {
 
 function gridOf(cells: readonly (readonly string[])[]): AdaptiveTable {
   const columns = cells[0] ?? [];
-  const widest = columns.map((_, column) => Math.max(...cells.map((row) => (row[column] ?? "").length)));
+  const widest = columns.map((_, column) => Math.max(...cells.map((row) => widestLine(row[column] ?? ""))));
   return {
     type: "Table",
     columns: widest.map((length) => ({ width: Math.min(Math.max(length, LEAST_COLUMN_WEIGHT), MOST_COLUMN_WEIGHT) })),
@@ -69,6 +84,10 @@ function gridOf(cells: readonly (readonly string[])[]): AdaptiveTable {
       })),
     })),
   };
+}
+
+function widestLine(cell: string): number {
+  return Math.max(...cell.split("\n").map(widthOf));
 }
 
 function listOf(columns: readonly string[], row: readonly string[]): AdaptiveElement {

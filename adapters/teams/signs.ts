@@ -21,3 +21,5 @@ export const SEVERITY_SIGNS: Readonly<Record<Severity, Sign>> = {
 };
 export const PROBLEM_SIGN = "▲";
 export const ANSWERED_SIGN = "✓";
+/** Before the title of what opens on a tap. */
+export const FOLD_SIGN = "▸";

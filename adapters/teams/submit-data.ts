@@ -26,6 +26,9 @@ export type Pressed = { readonly ask?: Ask } & (
 /** The one key under which Oldhand's own data travels in a submit. */
 const OWN_KEY = "oldhand";
 
+/** The name of every list of answers begins so. */
+export const CHOICE_PREFIX = "choose_";
+
 /** What a button sends back. Only a button with an aim answers; others, such as a way to the form, may be pressed again. */
 export function buttonData(button: Button, ask: Ask | undefined): Readonly<Record<string, unknown>> {
   return {
@@ -36,6 +39,11 @@ export function buttonData(button: Button, ask: Ask | undefined): Readonly<Recor
       ...(button.aim && ask && { ask: askData(ask) }),
     },
   };
+}
+
+/** What a list of answers sends back besides its choice, which comes under the name of the list. */
+export function choiceData(list: string, aim: Aim, ask: Ask): Readonly<Record<string, unknown>> {
+  return { [OWN_KEY]: { choose: list, walk: aim.walk, fact: aim.fact, ask: askData(ask) } };
 }
 
 /** What a form sends back besides its fields, whose names all start with `prefix`. */
@@ -58,7 +66,8 @@ export function readSubmit(value: unknown): Pressed | undefined {
   const around = ask && { ask };
   const topic = textAt(own, "form");
   if (topic !== undefined) return { kind: "form", topic, fields: readFields(value, textAt(own, "prefix")), ...around };
-  const say = textAt(own, "say");
+  const list = textAt(own, "choose");
+  const say = list === undefined ? textAt(own, "say") : textAt(value, list);
   if (say === undefined) return undefined;
   const walk = textAt(own, "walk");
   const fact = textAt(own, "fact");

@@ -2,7 +2,8 @@ import { type Books, listNames } from "../../src/books/books.ts";
 import { parseCommand } from "../../src/conversation/commands.ts";
 import { converse } from "../../src/conversation/converse.ts";
 import { finish } from "../../src/conversation/finish.ts";
-import { parseRequest } from "../../src/conversation/grammar/parse-request.ts";
+import { type ParsedRequest, parseRequest } from "../../src/conversation/grammar/parse-request.ts";
+import { topicHeard } from "../../src/conversation/hear.ts";
 import { EMPTY_STATE } from "../../src/conversation/state.ts";
 import type { Answered } from "../../src/declaration/answer.ts";
 import type { KnownFacts } from "../../src/declaration/facts.ts";
@@ -58,7 +59,7 @@ async function askForJson(parts: AskParts, options: AskOptions): Promise<number>
     print({ topic: text, kind: "info", title: card.kind === "show" ? card.card.title : "", text: sayCard(card) });
     return ANSWERED;
   }
-  const { topic, facts, problems } = parseRequest(text, library, { ...options, names: listNames(parts.books) });
+  const { topic, facts, problems } = read(parts, options, text);
   if (topic === undefined || problems.length > 0) {
     print(problemsToJson(topic, problems, library, options));
     return NOT_ANSWERED;
@@ -66,6 +67,14 @@ async function askForJson(parts: AskParts, options: AskOptions): Promise<number>
   const answered = await run(parts, topic, facts);
   print(answerToJson(answered, library, options));
   return exitCodeOf(answered);
+}
+
+/** What a script asks; words that name no topic may still speak of a fault. */
+function read({ library, books }: AskParts, options: AskOptions, text: string): ParsedRequest {
+  const known = { ...options, names: listNames(books) };
+  const parsed = parseRequest(text, library, known);
+  const heard = parsed.topic === undefined ? topicHeard(library, text) : undefined;
+  return heard === undefined ? parsed : parseRequest(text, library, { ...known, topic: heard });
 }
 
 async function askForCard(parts: AskParts, options: AskOptions): Promise<number> {

@@ -11,6 +11,9 @@ export interface DoorTexts {
     readonly cites: string;
     readonly numbers: string;
     readonly choices: string;
+    /** Stands in a list of answers before one is picked, and on the button that sends it. */
+    readonly pickOne: string;
+    readonly sendChoice: string;
     readonly rowCount: (rows: number) => string;
   };
   /** Said when a message cannot be taken; each says what to do instead. */
@@ -62,7 +65,9 @@ const en: DoorTexts = {
     cites: "Source:",
     numbers: "The numbers",
     choices: "Choices",
-    rowCount: (rows) => `${rows} rows`,
+    pickOne: "Pick one",
+    sendChoice: "Answer",
+    rowCount: (rows) => (rows === 1 ? "1 row" : `${rows} rows`),
   },
   refused: {
     malformed: "This message arrived damaged. Reload the page and send it again.",
@@ -110,7 +115,9 @@ const es: DoorTexts = {
     cites: "Fuente:",
     numbers: "Los números",
     choices: "Opciones",
-    rowCount: (rows) => `${rows} filas`,
+    pickOne: "Elegir una",
+    sendChoice: "Responder",
+    rowCount: (rows) => (rows === 1 ? "1 fila" : `${rows} filas`),
   },
   refused: {
     malformed: "Este mensaje llegó dañado. Recargue la página y envíelo de nuevo.",

@@ -2,6 +2,9 @@ import type { Button, ButtonsBlock, QuestionBlock } from "../../src/messages/car
 import { html, type SafeHtml } from "./html.ts";
 import type { Place } from "./place.ts";
 
+/** More answers than this become a list that opens, so that a thumb need not travel past them. */
+const MANY_ANSWERS = 15;
+
 /** A guided question and the answers offered for it, as one named group. */
 export function renderQuestion(
   question: QuestionBlock,
@@ -13,7 +16,20 @@ export function renderQuestion(
 ${question.progress === undefined ? undefined : html`<p class="question-progress" dir="auto">${question.progress}</p>`}
 <h3 class="question-prompt" id="${id}-prompt" dir="auto">${question.prompt}</h3>
 ${question.help === undefined ? undefined : html`<p class="question-help" id="${id}-help" dir="auto">${question.help}</p>`}
-${answers ? html`<ul class="buttons" role="list" aria-label="${texts.choices}">${answers.buttons.map(renderButton)}</ul>` : undefined}
+${answers && (renderList(answers.buttons, question.prompt, { id, texts }) ?? renderButtons(answers, { id, texts }))}
+</div>`;
+}
+
+/** Many answers to one question as a list with a button that sends the one picked. */
+function renderList(buttons: readonly Button[], prompt: string, { id, texts }: Place): SafeHtml | undefined {
+  const aim = buttons[0]?.aim;
+  const isShared = buttons.every((one) => one.aim?.walk === aim?.walk && one.aim?.fact === aim?.fact && one.say !== "");
+  if (buttons.length <= MANY_ANSWERS || aim === undefined || !isShared) return undefined;
+  const options = buttons.map(({ label, say }) => html`<option value="${say}">${label}</option>`);
+  return html`<div class="choice">
+<label class="unseen" for="${id}-choice" dir="auto">${prompt}</label>
+<select class="input" id="${id}-choice" autocomplete="off"><option value="" selected>${texts.pickOne}</option>${options}</select>
+<button type="button" class="button button-primary" data-choice="${id}-choice" data-walk="${aim.walk}" data-fact="${aim.fact}"><span>${texts.sendChoice}</span></button>
 </div>`;
 }
 

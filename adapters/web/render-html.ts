@@ -1,10 +1,11 @@
 import type { Block, ButtonsBlock, Card, CautionBlock, ProgressBlock, TextBlock } from "../../src/messages/card.ts";
+import { type Fold, gatherFolds } from "../../src/messages/gather-folds.ts";
 import type { Language } from "../../src/messages/language.ts";
 import { html, type SafeHtml } from "./html.ts";
 import { type Place, placeBlock, placeCard } from "./place.ts";
 import { renderButtons, renderQuestion } from "./render-buttons.ts";
 import { renderForm } from "./render-form.ts";
-import { renderChart, renderRows, renderTable } from "./render-tables.ts";
+import { renderChart, renderGrid, renderRows, renderTable } from "./render-tables.ts";
 import { severitySign, verdictSign } from "./signs.ts";
 
 export interface HtmlOptions {
@@ -24,20 +25,39 @@ export function renderHtml(card: Card, { id, language, pictureOf }: HtmlOptions)
 <h2 class="card-title" id="${id}-title" dir="auto">${card.title}</h2>
 ${verdict ? html`<p class="verdict verdict-${verdict.kind}">${verdictSign(verdict.kind)}<span dir="auto">${verdict.word}</span></p>` : undefined}
 </header>
-${renderBlocks(card.blocks, place)}
+${renderParts(gatherFolds(card.blocks), place)}
 </article>`.toString();
 }
 
-function renderBlocks(blocks: readonly Block[], card: Place): readonly SafeHtml[] {
-  return blocks.flatMap((block, index) => {
-    const before = blocks[index - 1];
-    if (block.kind === "buttons" && before?.kind === "question") return [];
-    return [renderBlock(block, answersOf(blocks[index + 1]), placeBlock(card, index))];
+type Part = Block | Fold;
+
+function renderParts(parts: readonly Part[], card: Place): readonly SafeHtml[] {
+  return parts.flatMap((part, index) => {
+    const before = parts[index - 1];
+    if (part.kind === "buttons" && before?.kind === "question") return [];
+    const place = placeBlock(card, index);
+    return [part.kind === "fold" ? renderFold(part, place) : renderBlock(part, answersOf(parts[index + 1]), place)];
   });
 }
 
+/** Details under their title, opened by a tap; how many rows a table has stands beside it. */
+function renderFold({ title, blocks }: Fold, place: Place): SafeHtml {
+  const { id, texts } = place;
+  const rows = blocks.flatMap((block) => (block.kind === "table" || block.kind === "rows" ? [block.rows.length] : []));
+  const [count] = rows;
+  return html`<details class="fold" aria-labelledby="${id}-fold">
+<summary id="${id}-fold"><span dir="auto">${title}</span>${count === undefined ? undefined : html` <span class="note">(${texts.rowCount(count)})</span>`}</summary>
+<div class="fold-body">${blocks.map((block, index) => renderFolded(block, placeBlock(place, index)))}</div>
+</details>`;
+}
+
+/** A table is folded already, however long it is. */
+function renderFolded(block: Block, place: Place): SafeHtml {
+  return block.kind === "table" ? renderGrid(block, place.id) : renderBlock(block, undefined, place);
+}
+
 /** The buttons that follow a question are its answers and stand in its group. */
-function answersOf(next: Block | undefined): ButtonsBlock | undefined {
+function answersOf(next: Part | undefined): ButtonsBlock | undefined {
   return next?.kind === "buttons" ? next : undefined;
 }
 

@@ -1,14 +1,24 @@
 import type { Cause, Check, FaultKnowledge, Hazard, Symptom } from "../faults/knowledge.ts";
 import { HAZARDS } from "../faults/knowledge.ts";
 import { mustStop } from "../faults/stops.ts";
-import { notCuredBy, OTHER_SYMPTOM, readingOf, readyFor, stopOf } from "../faults/topic/fault-facts.ts";
+import {
+  curedBy,
+  notCuredBy,
+  OTHER_SYMPTOM,
+  readingOf,
+  readyFor,
+  SITE_FACTS,
+  stopOf,
+} from "../faults/topic/fault-facts.ts";
 import { expectedCode, outcomeCode, partCode } from "../faults/topic/fault-findings.ts";
 import { commonFacts as enFacts } from "./en/common-facts.ts";
 import { faults as en } from "./en/faults.ts";
 import { hazards as enHazards } from "./en/hazards.ts";
+import { texts as enSite } from "./en/topics/caution.ts";
 import { commonFacts as esFacts } from "./es/common-facts.ts";
 import { faults as es } from "./es/faults.ts";
 import { hazards as esHazards } from "./es/hazards.ts";
+import { texts as esSite } from "./es/topics/caution.ts";
 import type { FaultWords } from "./fault-words.ts";
 import type { HazardTexts } from "./hazard-texts.ts";
 import type { Language } from "./language.ts";
@@ -16,6 +26,7 @@ import type { AnyTopicTexts, FactTexts, OptionTexts } from "./topic-texts.ts";
 
 const WORDS = { en, es } as const;
 const FACTS = { en: enFacts, es: esFacts } as const;
+const SITE_WORDS = { en: enSite.facts, es: esSite.facts } as const;
 const HAZARD_WORDS: Readonly<Record<Language, HazardTexts>> = { en: enHazards, es: esHazards };
 
 type Fact = FactTexts & { readonly options?: Readonly<Record<string, OptionTexts>> };
@@ -43,6 +54,7 @@ function faultFactTexts(
   language: Language,
 ): Readonly<Record<string, Fact>> {
   const { model, setpoint, cold, air, supply, people, line_pressure, month } = FACTS[language];
+  const siteWords: Readonly<Record<string, Fact>> = SITE_WORDS[language];
   const symptomOptions = [
     ...symptoms.map((symptom) => [symptom.id, plainOption(symptom.words[language].label)] as const),
     [OTHER_SYMPTOM, plainOption(words.noneOfThese)] as const,
@@ -52,12 +64,19 @@ function faultFactTexts(
     unit: words.unit,
     age: words.age,
     lately: words.lately,
+    ...Object.fromEntries(Object.keys(SITE_FACTS).map((fact) => [fact, siteWords[fact] ?? quiet(fact)])),
     ...{ model, setpoint, cold, air, supply, people, line_pressure, month },
     symptom: { words: [], ...words.symptom, options: Object.fromEntries(symptomOptions) },
     ...Object.fromEntries(symptoms.filter(mustStop).map((symptom) => stopFact(symptom, words, language))),
     ...Object.fromEntries(checks.flatMap((check) => checkFacts(check, words, language))),
     ...Object.fromEntries(
-      causes.map((cause) => [notCuredBy(cause.id), quiet(words.notCured(cause.words[language].label))]),
+      causes.flatMap((cause) => {
+        const { label } = cause.words[language];
+        return [
+          [notCuredBy(cause.id), quiet(words.notCured(label))],
+          [curedBy(cause.id), quiet(words.curedFact(label))],
+        ];
+      }),
     ),
     ...Object.fromEntries(Object.entries(words.record).map(([fact, label]) => [fact, quiet(label)])),
   };
@@ -77,7 +96,7 @@ function checkFacts(check: Check, words: FaultWords, language: Language): readon
   const ready: Fact = { label, question: words.ready(label), words: [], options: done };
   return [
     ...(hazards.length > 0 ? [[readyFor(id), ready] as const] : []),
-    [id, { label, question: how, help: accept, words: [], options }],
+    [id, { label, question: how, help: words.inOrder(accept), words: [], options }],
     ...(reading ? [[readingOf(id), quiet(words.reading(label))] as const] : []),
   ];
 }
@@ -136,16 +155,19 @@ function sayHazard(hazard: Hazard, words: FaultWords, language: Language): strin
 function causeFindings(cause: Cause, words: FaultWords, language: Language): readonly [string, Findings[string]][] {
   const { id } = cause;
   const { label, why, remedy, parts, verify, tell, stop } = cause.words[language];
+  const stops: [string, Findings[string]][] =
+    stop === undefined ? [] : [[`stop_before_${id}`, () => words.stopBefore(stop)]];
   return [
     [`cause_${id}`, () => label],
     [`found_${id}`, ({ share }) => words.found(label, share ?? "")],
     [`probable_${id}`, ({ share }) => words.probable(label, share ?? "")],
+    [`cured_${id}`, () => words.cured(label)],
     [`why_${id}`, () => why],
     [`remedy_${id}`, () => words.remedy(remedy)],
     [`parts_${id}`, () => words.parts(parts.join(", "))],
     [`verify_${id}`, () => words.verify(verify)],
     [`tell_${id}`, () => words.tell(tell)],
-    [`stop_before_${id}`, () => words.stopBefore(stop ?? "")],
+    ...stops,
     ...cause.words.en.parts.map((part, index): [string, Findings[string]] => [
       partCode(id, index),
       () => parts[index] ?? part,

@@ -21,9 +21,13 @@ export interface FaultWords {
   /** Asked when precautions stand above it. */
   readonly ready: (check: string) => string;
   readonly reading: (check: string) => string;
+  /** What a check shows when all is well. */
+  readonly inOrder: (accept: string) => string;
   /** What was made of a complaint, and of what was said not to be. */
   readonly heard: (symptom: string) => string;
   readonly denied: (symptom: string) => string;
+  readonly cured: (cause: string) => string;
+  readonly curedFact: (cause: string) => string;
   readonly notCured: (cause: string) => string;
   readonly record: Readonly<
     Record<"asker_may" | "asker_tools" | "on_truck" | "found_before" | "display_code" | "passed_over", string>
@@ -50,7 +54,9 @@ export interface FaultWords {
     readonly open: () => string;
     readonly open_else: () => string;
     readonly how_sure: () => string;
+    readonly step_cured: () => string;
     readonly step_not_cured: () => string;
+    readonly counts_here: () => string;
     readonly on_truck: (data: { readonly listed: string }) => string;
     readonly not_on_truck: () => string;
   };

@@ -138,6 +138,7 @@ function checkLists(meet: Meet): void {
       add("11", { kind: "planned", day: "2026-12-01", people: ["ebbe", "wren"] }),
       add("9", { kind: "planned", day: "2026-12-03", people: ["ebbe-2"] }),
       add("2", status("under_way")),
+      add("10", { kind: "facts", topic: "fault", facts: { cured_by_fan_failed: true } }),
     );
     const list = async (filter: Parameters<WorkspaceStore["listJobs"]>[0]) =>
       (await workspace.listJobs(filter)).map(({ number }) => number);
@@ -149,6 +150,9 @@ function checkLists(meet: Meet): void {
     expect(await list({ person: "ebbe" })).toEqual(["11"]);
     expect(await list({ person: "%" })).toEqual([]);
     expect(await list({ person: "wren", statuses: ["planned"], from: "2026-12-01" })).toEqual(["11"]);
+    expect(await list({ told: "cured_by_" })).toEqual(["10"]);
+    expect(await list({ told: "cured_by" })).toEqual(["10"]);
+    expect(await list({ told: "cured-by-" })).toEqual([]);
   });
 }
 

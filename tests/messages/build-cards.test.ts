@@ -52,7 +52,7 @@ describe("answer card", () => {
     expect(card.verdict).toEqual({ kind: "good", word: "Good" });
     expect(card.summary).toBe("Good: Full in 15 min");
     expect(kinds(card)).toEqual([
-      ...["headline", "caution", "rows", "table", "chart", "caution", "buttons", "rows", "rows", "buttons"],
+      ...["headline", "caution", "rows", "table", "caution", "buttons", "rows", "chart", "rows", "buttons"],
     ]);
   });
 

@@ -23,6 +23,7 @@ export function judgeMessage(message: unknown): readonly string[] {
     ...(JSON.stringify(list).length < REFUSED_AT ? [] : ["too long in total"]),
     ...escapeFaults(String(text), "text"),
     ...repeated(list, "action_id"),
+    ...repeated(list, "block_id"),
     ...list.flatMap((block, index) => judgeBlock(asJson(block), `blocks[${index}]`)),
   ];
 }
@@ -58,6 +59,7 @@ function judgeBlock(block: Json, at: string): readonly string[] {
       return judgeTable(block, at);
     case "actions":
       return [
+        ...(String(block["block_id"] ?? "").length <= 255 ? [] : [`${at}: block_id`]),
         ...size(asList(block["elements"]), `${at}.elements`, 25),
         ...asList(block["elements"]).flatMap((element, i) => judgeButton(asJson(element), `${at}.elements[${i}]`)),
       ];
@@ -104,7 +106,22 @@ function judgeTable(block: Json, at: string): readonly string[] {
   ];
 }
 
+/** A list in a message, as @slack/types describes StaticSelect. */
+function judgeList(list: Json, at: string): readonly string[] {
+  const options = asList(list["options"]).map(asJson);
+  return [
+    ...size(options, `${at}.options`, 100),
+    ...options.flatMap((option) => [
+      ...judgeText(option["text"], `${at}.option`, 75),
+      ...lengthOf(option["value"], `${at}.value`, 75),
+      ...(/[&<>]/.test(String(option["value"])) ? [`${at}: value would come back with entities`] : []),
+    ]),
+    ...(String(list["action_id"]).length <= 255 ? [] : [`${at}: action_id`]),
+  ];
+}
+
 function judgeButton(button: Json, at: string): readonly string[] {
+  if (button["type"] === "static_select") return judgeList(button, at);
   const value = button["value"];
   return [
     ...(button["type"] === "button" ? [] : [`${at}: not a button`]),

@@ -160,18 +160,32 @@ describe("checks", () => {
   });
 });
 
+describe("what the job knows of the site", () => {
+  const share = (site: string) =>
+    topShare(
+      runFault(`fault relief valve drips while heating ${KNOWN} stop_relief_discharge=done ${site}`).facts,
+      "expansion_unrelieved",
+    );
+
+  test("a closed system makes unrelieved expansion likelier", () => {
+    expect(share("closed=yes")).toBeGreaterThan(share(""));
+  });
+});
+
 describe("the end", () => {
   const found = `fault display_code=A1 model=hollin-50 age=mid lately=nothing`;
 
   test("names cause, remedy, parts, what to prove and to tell, with the precaution before the remedy", () => {
     const { card } = talk([found]);
-    const said = card.blocks.flatMap((block) => (block.kind === "text" ? [block.text] : []));
+    const said = card.blocks.flatMap((block) =>
+      block.kind === "text" || block.kind === "caution" ? [block.text] : [],
+    );
     expect(card.blocks.find(({ kind }) => kind === "headline")).toMatchObject({
       text: expect.stringMatching(/^Dirty filter or coil: \d+ % sure\.$/),
     });
     const place = (start: string) => said.findIndex((text) => text.startsWith(start));
-    expect(place("First, lock out")).toBeGreaterThanOrEqual(0);
-    expect(place("Remedy: ")).toBeGreaterThan(place("First, lock out"));
+    expect(place("Lock out. ")).toBeGreaterThanOrEqual(0);
+    expect(place("Remedy: ")).toBeGreaterThan(place("Lock out. "));
     for (const start of ["Parts: ", "Prove afterwards: ", "Tell the customer: "])
       expect(place(start)).toBeGreaterThan(0);
   });
@@ -187,6 +201,19 @@ describe("the end", () => {
     const { state } = talk([found, "not_cured_by_dirty_filter=yes"]);
     expect(state.walk?.facts["not_cured_by_dirty_filter"]?.value).toBe(true);
     expect(asked(state)).toBeDefined();
+  });
+
+  test("a remedy that cured closes the fault, and says that it counts", () => {
+    const { card, state } = talk([found, "cured_by_dirty_filter=yes"]);
+    expect(card.verdict?.kind).toBe("good");
+    expect(JSON.stringify(card.blocks)).toContain("Closed. It was: dirty filter or coil.");
+    expect(state.last?.facts["cured_by_dirty_filter"]?.value).toBe(true);
+  });
+
+  test("what this company found before makes it likelier, and without it the shipped shares are back", () => {
+    const share = (before: string) =>
+      topShare(runFault(`fault frost on the coil ${KNOWN}${before}`).facts, "fan_failed");
+    expect(share(" found_before=fan_failed:20")).toBeGreaterThan(1.5 * share(""));
   });
 
   test("a script is told the next question", () => {

@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import type { Card } from "../../src/messages/card.ts";
 import { cardFullOf, SAMPLE_CARDS } from "../support/sample-cards.ts";
-import { answered, DESKTOP, PHONE, sayTyped, withBrowser } from "./browser-page.ts";
+import { answered, DESKTOP, PHONE, readLog, sayTyped, withBrowser } from "./browser-page.ts";
 import { contrastRatio } from "./contrast.ts";
 import { noteCard, ScriptedDesk } from "./scripted-desk.ts";
 
@@ -254,5 +254,66 @@ test("an answer leaves somebody alone who reads further up", async () => {
     desk.release();
     await answered(page, 4);
     expect(await page.evaluate("scrollY")).toBe(0);
+  });
+});
+
+describe("an answer with more than a phone should show at once", () => {
+  test("stands folded under its titles, which a keyboard opens", async () => {
+    await usePage(sampleDesk(), PHONE, async ({ page }) => {
+      await sayAll(page, ["details"]);
+      const folds = page.locator(".card details.fold");
+      expect((await folds.locator("summary").allInnerTexts()).map((one) => one.replace(/\s+/g, " "))).toEqual([
+        "More numbers (1 row)",
+        "How it was counted",
+        "What to change, the cheapest first (1 row)",
+        "The same unit in closed rooms (1 row)",
+        "Assumed (1 row)",
+      ]);
+      expect(await page.getByText("Louvered door").isVisible()).toBe(true);
+      expect(await page.getByText("common practice").isVisible()).toBe(false);
+      await folds.last().locator("summary").focus();
+      await page.keyboard.press("Enter");
+      expect(await page.getByText("common practice").isVisible()).toBe(true);
+    });
+  });
+  test("has no column out of sight on a phone, and still reads as a table", async () => {
+    await usePage(sampleDesk(), PHONE, async ({ page }) => {
+      await sayAll(page, ["details"]);
+      await unfoldAll(page);
+      const hidden = await page.$$eval(".table-frame", (frames) =>
+        frames.map((frame) => frame.scrollWidth - frame.clientWidth).filter((beyond) => beyond > 0),
+      );
+      expect(hidden).toEqual([]);
+      const wide = page.getByRole("table", { name: "What to change, the cheapest first" });
+      expect(await wide.getByRole("columnheader").count()).toBe(6);
+      expect(await wide.getByRole("cell").allTextContents()).toContain("Helps, not enough");
+    });
+  });
+  test("draws bars for the eye and says the number to the ear", async () => {
+    await usePage(sampleDesk(), PHONE, async ({ page }) => {
+      await sayAll(page, ["details"]);
+      const names = (await readTree(page)).map(({ name }) => name?.value ?? "");
+      expect(names).toContain("79 %");
+      expect(names.filter((name) => /[█░]/.test(name))).toEqual([]);
+      const widths = await page.$$eval(".bar span", (bars) => bars.map((bar) => bar.getBoundingClientRect().width));
+      expect(new Set(widths.map(Math.round)).size).toBe(1);
+    });
+  });
+});
+
+test("of many answers one is picked from a list, by its name, and answers that question", async () => {
+  const desk = sampleDesk();
+  await usePage(desk, PHONE, async ({ page }) => {
+    await sayAll(page, ["manyAnswers"]);
+    const list = page.getByRole("combobox", { name: "Which of these comes nearest?" });
+    const send = page.getByRole("button", { name: "Answer", exact: true });
+    await send.click();
+    expect(await list.evaluate("document.activeElement.id")).toMatch(/-choice$/);
+    expect(desk.received).toHaveLength(1);
+    await list.selectOption({ label: "Complaint 4, or something very much like it" });
+    await send.click();
+    await answered(page, 2);
+    expect(desk.received[1]).toMatchObject({ text: "Complaint 4", aim: { walk: "w3", fact: "symptom" } });
+    expect((await readLog(page))[1]?.said).toBe("Complaint 4, or something very much like it");
   });
 });

@@ -86,10 +86,13 @@ function entryOf(inside) {
 document.addEventListener("click", ({ target }) => {
   const button = target instanceof Element ? target.closest("button") : null;
   if (button === null) return;
-  const { say, walk, fact, act } = button.dataset;
-  if (say !== undefined) {
-    const aim = walk !== undefined && fact !== undefined ? { aim: { walk, fact } } : {};
-    ask({ text: say, said: button.textContent?.trim() ?? say, ...aim });
+  const { say, walk, fact, act, choice } = button.dataset;
+  const aim = walk !== undefined && fact !== undefined ? { aim: { walk, fact } } : {};
+  if (say !== undefined) ask({ text: say, said: button.textContent?.trim() ?? say, ...aim });
+  if (choice !== undefined) {
+    const list = find(choice, HTMLSelectElement);
+    if (list.value === "") list.focus();
+    else ask({ text: list.value, said: list.selectedOptions[0]?.textContent ?? list.value, ...aim });
   }
   if (act) takeUp(act, entryOf(button));
 });

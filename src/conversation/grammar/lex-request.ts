@@ -49,9 +49,15 @@ function stepAt(plain: PlainText, at: number, words: TopicWords, options: TypedO
   const phrase = matchWords(words, folded, at);
   const value = readDayValue(plain, at, words) ?? readValue(plain, at, options);
   const name = matchName(folded, at, words, options.names);
-  if (name && name.end > Math.max(phrase?.end ?? 0, value?.end ?? 0)) return stepName(plain, at, name);
+  if (name && name.end > Math.max(phrase?.end ?? 0, rivalEnd(value, words))) return stepName(plain, at, name);
   if (value && isLonger(value, phrase)) return { end: value.end, lexeme: { kind: "value", ...value } };
   return phrase ? stepPhrase(plain, at, phrase, words, options) : stepUnknown(plain, at, words);
+}
+
+/** Where a value ends that a name must outdo; a topic without quantities takes a bare number for a name: "job 1001". */
+function rivalEnd(value: FoundValue | undefined, { facts }: TopicWords): number {
+  const isMeant = value?.day !== undefined || Object.values(facts).some(({ type }) => type === "quantity");
+  return isMeant ? (value?.end ?? 0) : 0;
 }
 
 /** A name of the books needs no word before it. */

@@ -32,8 +32,9 @@ export function parseRequest(text: string, library: Library, options: RequestOpt
   const ownWords = ownWordsFact(words);
   if (ownWords === undefined) readLexemes(plain, lexemes, words, options, notebook);
   else {
-    notePairs(lexemes, words, options, notebook);
+    // What was said stands first: an answer that comes with it answers it.
     noteOwnWords(plain, lexemes, found.span, ownWords, notebook);
+    notePairs(lexemes, words, options, notebook);
   }
   return closeNotebook(notebook, found.topic.id);
 }

@@ -6,10 +6,10 @@ import { expectReading } from "../expected.ts";
 import type { Cause, Check } from "../knowledge.ts";
 import { rateChecks } from "../next-check.ts";
 import { findOnTruck } from "../parts-on-truck.ts";
-import { posteriorShares, rankCauses } from "../posterior.ts";
+import { type Candidate, posteriorShares, rankCauses } from "../posterior.ts";
 import { findVerdict, type Verdict } from "../verdict.ts";
-import { expectedFacts, type FaultShelf, faultCase, type Told } from "./fault-case.ts";
-import { notCuredBy } from "./fault-facts.ts";
+import { curedCause, expectedFacts, type FaultShelf, faultCase, type Told } from "./fault-case.ts";
+import { curedBy, notCuredBy } from "./fault-facts.ts";
 import {
   type Answer,
   type AnswerTable,
@@ -40,6 +40,8 @@ export function answerFault(shelf: FaultShelf, told: Told, books: Books): Answer
   const verdict = findVerdict(shelf.model, known, shares, rated);
   const seen = known.steps.filter(isObservation);
   const [top] = candidates;
+  const cured = curedCause(shelf, told);
+  if (cured !== undefined) return closeFault(cured, candidates, tabulateTrail(shelf, told, books, seen));
   return {
     kind: "answer",
     verdict: verdict?.kind === "found" ? "info" : "caution",
@@ -61,6 +63,19 @@ export function answerFault(shelf: FaultShelf, told: Told, books: Books): Answer
       ...tabulateTrail(shelf, told, books, seen),
     ],
     next: nextSteps(verdict),
+  };
+}
+
+/** The fault is over: what it was, what to prove and to tell, and that it counts from now on. */
+function closeFault({ id }: Cause, candidates: readonly Candidate[], trail: readonly AnswerTable[]): Answer {
+  const share = candidates.find(({ cause }) => cause === id)?.share ?? 0;
+  return {
+    kind: "answer",
+    verdict: "good",
+    headline: say(`cured_${id}`),
+    results: [numberResult("confidence", q("share", share), "p = p_0 Π p(seen | cause) / Σ", {}, BAYES, JUDGEMENT)],
+    findings: [say(`verify_${id}`), say(`tell_${id}`), say("counts_here")],
+    tables: [...trail],
   };
 }
 
@@ -101,7 +116,11 @@ function sayCause({ id, hazards, words, repairBy }: Cause, mayRepair: boolean): 
 
 function nextSteps(verdict: Verdict | undefined): NonNullable<Answer["next"]> {
   if (verdict?.kind !== "found" && verdict?.kind !== "probable") return [];
-  return [{ say: say("step_not_cured"), request: `${notCuredBy(verdict.cause.id)}=yes`, follows: true }];
+  const { id } = verdict.cause;
+  return [
+    { say: say("step_cured"), request: `${curedBy(id)}=yes`, follows: true },
+    { say: say("step_not_cured"), request: `${notCuredBy(id)}=yes`, follows: true },
+  ];
 }
 
 /** The parts of the remedy, and whether they lie in the asker's truck. */

@@ -8,10 +8,18 @@ import { findModel } from "../../equipment/find-model.ts";
 import type { Asker, FaultCase, Step } from "../case.ts";
 import type { ExpectedFacts } from "../expected/known.ts";
 import { expectReading } from "../expected.ts";
-import { AGE_BANDS, type Check, DOERS, type FaultKnowledge, UNIT_KINDS, type UnitKind } from "../knowledge.ts";
+import {
+  AGE_BANDS,
+  type Cause,
+  type Check,
+  DOERS,
+  type FaultKnowledge,
+  UNIT_KINDS,
+  type UnitKind,
+} from "../knowledge.ts";
 import { type ComplaintBook, matchComplaint } from "../match-complaint.ts";
 import type { FaultModel } from "../model.ts";
-import { LATELY, notCuredBy, OTHER_SYMPTOM, readingOf, readyFor, stopOf } from "./fault-facts.ts";
+import { curedBy, LATELY, notCuredBy, OTHER_SYMPTOM, readingOf, readyFor, stopOf } from "./fault-facts.ts";
 
 /** The knowledge in every shape that the topic works with; made once. */
 export interface FaultShelf {
@@ -30,6 +38,8 @@ export function toldOf(known: KnownFacts): Told {
 const PLAIN_ASKER: Asker = { doers: ["household", "crew"] };
 const WINTER_MONTHS = ["12", "1", "2"];
 const SUMMER_MONTHS = ["6", "7", "8"];
+/** Closed rooms under this starve a heat pump; see the site evidence. */
+const SMALL_ROOM_m3 = 20;
 /** Air that many units stop their compressor in [C]; see the site evidence. */
 const AIR_ENDS_C = [5, 45] as const;
 
@@ -52,6 +62,11 @@ export function faultCase(shelf: FaultShelf, told: Told, books: Books): FaultCas
       ...Object.entries(told).flatMap(([fact, value]) => stepsOf(shelf, told, books, fact, value)),
     ],
   };
+}
+
+/** The cause whose remedy cured the fault, once somebody has said so. */
+export function curedCause({ knowledge }: FaultShelf, told: Told): Cause | undefined {
+  return knowledge.causes.find(({ id }) => told[curedBy(id)] === true);
 }
 
 /** The unit of the catalogue that is meant, if one was named. */
@@ -97,7 +112,28 @@ function siteEvidence(told: Told): readonly string[] {
     ...(SUMMER_MONTHS.includes(month) ? ["summer"] : []),
     ...(air_C !== undefined && (air_C < AIR_ENDS_C[0] || air_C > AIR_ENDS_C[1]) ? ["air_out_of_range"] : []),
     ...(lately === undefined || lately === "nothing" ? [] : [lately]),
+    ...siteOf(told),
   ];
+}
+
+/** What the survey of the site says, by the ids of the site evidence. */
+function siteOf({ closed, mixing_valve, loop, hardness, condensate, fuel_appliance, room_volume, exhaust }: Told) {
+  const isDucted = exhaust === "duct_bare" || exhaust === "duct_insulated";
+  const volume_m3 = number(room_volume);
+  const found: Readonly<Record<string, boolean>> = {
+    closed_system: closed === true,
+    mixing_valve: mixing_valve === true,
+    no_mixing_valve: mixing_valve === false,
+    recirculation: loop !== undefined && loop !== "none",
+    no_recirculation: loop === "none",
+    hard_water: hardness === "hard" || hardness === "very_hard",
+    condensate_pump: condensate === "pump",
+    no_condensate_pump: condensate !== undefined && condensate !== "pump",
+    fuel_appliance_near: fuel_appliance === "natural_draft",
+    ducted: isDucted,
+    small_room: volume_m3 !== undefined && volume_m3 < SMALL_ROOM_m3 && !isDucted,
+  };
+  return Object.keys(found).filter((id) => found[id]);
 }
 
 function askerOf({ asker_may, asker_tools }: Told): Asker {

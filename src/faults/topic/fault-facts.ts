@@ -1,6 +1,7 @@
 import { commonFacts } from "../../declaration/common-facts.ts";
 import type { FactSpec, FactSpecs, QuantityFact } from "../../declaration/facts.ts";
 import { PASSED_OVER } from "../../declaration/topic.ts";
+import { SITE_TOLD } from "../../household/site-told-facts.ts";
 import type { QuantityKind } from "../../units/quantity-kinds.ts";
 import { AGE_BANDS, type Check, type FaultKnowledge, UNIT_KINDS } from "../knowledge.ts";
 import { mustStop } from "../stops.ts";
@@ -17,6 +18,9 @@ export const readingOf = (check: string) => `${check}_reading`;
 export const readyFor = (check: string) => `ready_for_${check}`;
 export const stopOf = (symptom: string) => `stop_${symptom}`;
 export const notCuredBy = (cause: string) => `not_cured_by_${cause}`;
+export const curedBy = (cause: string) => `${CURED_BY}${cause}`;
+/** How the facts begin that close a fault. */
+export const CURED_BY = "cured_by_";
 
 /** Widest readings that an instrument of the trade shows, base units. */
 const READING_ENDS: Partial<Record<QuantityKind, readonly [number, number]>> = {
@@ -47,6 +51,21 @@ const BASE_FACTS = {
   month: commonFacts.month,
 } as const satisfies FactSpecs;
 
+/** What the site says of causes; told to other topics of the same job, or typed by name, but not asked for here. */
+export const SITE_FACTS: FactSpecs = Object.fromEntries(
+  ["closed", "mixing_valve", "loop", "hardness", "condensate", "fuel_appliance", "room_volume", "exhaust"].map((id) => [
+    id,
+    unlisted(SITE_TOLD, id),
+  ]),
+);
+
+function unlisted(specs: FactSpecs, id: string): FactSpec {
+  const spec = specs[id];
+  if (spec === undefined) throw new Error(`the site's facts have no ${id}`);
+  const { ask: _, ...rest } = spec;
+  return { ...rest, ...UNLISTED };
+}
+
 /** What the records say; nobody types it. */
 const RECORD_FACTS = {
   /** What the asker may do, ids with commas between. */
@@ -71,10 +90,13 @@ export function faultFacts({ symptoms, checks, causes }: FaultKnowledge): FactSp
   const symptom: FactSpec = { type: "choice", options: [...symptoms.map(({ id }) => id), OTHER_SYMPTOM], ...UNLISTED };
   return {
     ...BASE_FACTS,
+    ...SITE_FACTS,
     symptom,
     ...Object.fromEntries(symptoms.filter(mustStop).map(({ id }) => [stopOf(id), done()])),
     ...Object.fromEntries(checks.flatMap(checkFacts)),
-    ...Object.fromEntries(causes.map(({ id }): [string, FactSpec] => [notCuredBy(id), { type: "flag", ...UNLISTED }])),
+    ...Object.fromEntries(
+      causes.flatMap(({ id }) => [notCuredBy(id), curedBy(id)]).map((fact) => [fact, { type: "flag", ...UNLISTED }]),
+    ),
     ...RECORD_FACTS,
   };
 }

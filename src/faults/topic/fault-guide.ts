@@ -10,7 +10,7 @@ import { matchComplaint } from "../match-complaint.ts";
 import type { Meaning, RatedCheck } from "../next-check.ts";
 import { openStops } from "../stops.ts";
 import { type Next, whatNext } from "../what-next.ts";
-import { expectedFacts, type FaultShelf, faultCase, type Told } from "./fault-case.ts";
+import { curedCause, expectedFacts, type FaultShelf, faultCase, type Told } from "./fault-case.ts";
 import { OTHER_SYMPTOM, readyFor, stopOf } from "./fault-facts.ts";
 import { expectedCode, type Finding, outcomeCode, say, tabulateCandidates } from "./fault-findings.ts";
 
@@ -19,6 +19,7 @@ const FIRST_ASKED = ["unit", "age", "lately"] as const;
 
 /** The next question of a fault: the stop line first, then what is wrong, then the check that tells most a minute. */
 export function nextQuestion(shelf: FaultShelf, told: Told, books: Books): Guidance | undefined {
+  if (curedCause(shelf, told) !== undefined) return undefined;
   const isTold = ["complaint", "symptom", "display_code"].some((fact) => told[fact] !== undefined);
   if (!isTold && !isPassed(told, "complaint")) return { fact: "complaint" };
   const known = faultCase(shelf, told, books);

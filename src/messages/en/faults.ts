@@ -1,4 +1,5 @@
 import type { FaultWords } from "../fault-words.ts";
+import { lowerFirst } from "../lower-first.ts";
 
 /** What stands around the knowledge of faults. */
 export const faults: FaultWords = {
@@ -52,9 +53,12 @@ export const faults: FaultWords = {
   noneOfThese: "None of these",
   done: "Done",
   ready: (check) => `All of that seen to? Then: ${check}`,
+  inOrder: (accept) => `In order: ${accept}.`,
   reading: (check) => `${check}, as measured`,
   heard: (symptom) => `Heard: ${symptom}.`,
   denied: (symptom) => `Heard that it is not this: ${symptom}.`,
+  cured: (cause) => `Closed. It was: ${lowerFirst(cause)}.`,
+  curedFact: (cause) => `Cured by: ${cause}`,
   notCured: (cause) => `Done and not cured: ${cause}`,
   record: {
     asker_may: "What the record lets the asker do",
@@ -66,8 +70,7 @@ export const faults: FaultWords = {
   },
   confidence: "How likely it is",
   found: (cause, share) => `${cause}: ${share} sure.`,
-  probable: (cause, share) =>
-    `Most likely: ${cause.toLowerCase()}, ${share}. No check is left that would make it sure.`,
+  probable: (cause, share) => `Most likely: ${lowerFirst(cause)}, ${share}. No check is left that would make it sure.`,
   callFor: (who, check) => `From here on it takes ${who}, for: ${check}.`,
   repairBy: (who) => `The repair is for ${who}.`,
   doers: {
@@ -82,7 +85,7 @@ export const faults: FaultWords = {
     ducts: "a duct installer",
     water_treatment: "a water treatment firm",
   },
-  first: (hazard, steps) => `First, ${hazard.toLowerCase()}: ${steps}`,
+  first: (hazard, steps) => `First, ${lowerFirst(hazard)}: ${steps}`,
   remedy: (text) => `Remedy: ${text}`,
   parts: (list) => `Parts: ${list}.`,
   verify: (text) => `Prove afterwards: ${text}`,
@@ -101,8 +104,11 @@ export const faults: FaultWords = {
     open: () => "No check is left that would tell much, and no cause stands out. The likeliest are below.",
     open_else: () => "It may be something I do not know of. The likeliest that I know are below.",
     how_sure: () => "How likely each answer is with each cause is judgement, not measured.",
+    step_cured: () => "Done, and it works",
     step_not_cured: () => "Done, and it is not cured",
     on_truck: ({ listed }) => `On your truck (${listed})`,
+    counts_here: () =>
+      "With a job open it is kept there, and counts a little when this company looks for the next fault.",
     not_on_truck: () => "Not on your truck",
   },
   tables: {

@@ -1,4 +1,5 @@
 import type { FaultWords } from "../fault-words.ts";
+import { lowerFirst } from "../lower-first.ts";
 
 /** Lo que rodea al conocimiento de fallas. */
 export const faults: FaultWords = {
@@ -52,9 +53,12 @@ export const faults: FaultWords = {
   noneOfThese: "Ninguna",
   done: "Hecho",
   ready: (check) => `¿Ya quedó todo eso? Entonces: ${check}`,
+  inOrder: (accept) => `En orden: ${accept}.`,
   reading: (check) => `${check}, lo medido`,
   heard: (symptom) => `Entendí: ${symptom}.`,
   denied: (symptom) => `Entendí que no es esto: ${symptom}.`,
+  cured: (cause) => `Cerrada. Era: ${lowerFirst(cause)}.`,
+  curedFact: (cause) => `Se curó con: ${cause}`,
   notCured: (cause) => `Hecho y sigue igual: ${cause}`,
   record: {
     asker_may: "Lo que su registro le permite",
@@ -66,7 +70,7 @@ export const faults: FaultWords = {
   },
   confidence: "Qué tan probable es",
   found: (cause, share) => `${cause}: ${share} seguro.`,
-  probable: (cause, share) => `Lo más probable: ${cause.toLowerCase()}, ${share}. Ya no queda revisión que lo asegure.`,
+  probable: (cause, share) => `Lo más probable: ${lowerFirst(cause)}, ${share}. Ya no queda revisión que lo asegure.`,
   callFor: (who, check) => `De aquí en adelante va ${who}, para: ${check}.`,
   repairBy: (who) => `La reparación le toca a ${who}.`,
   doers: {
@@ -81,7 +85,7 @@ export const faults: FaultWords = {
     ducts: "un instalador de ductos",
     water_treatment: "una empresa de tratamiento de agua",
   },
-  first: (hazard, steps) => `Primero, ${hazard.toLowerCase()}: ${steps}`,
+  first: (hazard, steps) => `Primero, ${lowerFirst(hazard)}: ${steps}`,
   remedy: (text) => `Remedio: ${text}`,
   parts: (list) => `Piezas: ${list}.`,
   verify: (text) => `Compruebe después: ${text}`,
@@ -100,8 +104,11 @@ export const faults: FaultWords = {
     open: () => "Ya no queda revisión que diga mucho, y ninguna causa sobresale. Abajo van las más probables.",
     open_else: () => "Puede ser algo que no conozco. Abajo van las más probables de las que conozco.",
     how_sure: () => "Qué tan probable es cada respuesta con cada causa es criterio, no está medido.",
+    step_cured: () => "Hecho, y ya funciona",
     step_not_cured: () => "Hecho, y sigue igual",
     on_truck: () => "Está en su camioneta",
+    counts_here: () =>
+      "Con un trabajo abierto queda ahí, y cuenta un poco cuando esta empresa busque la próxima falla.",
     not_on_truck: () => "No está en su camioneta",
   },
   tables: {
