@@ -4,6 +4,7 @@ import type { CatalogueModel } from "../equipment/catalogue.ts";
 import { findByName } from "../equipment/find-model.ts";
 import type { Job, JobEvent } from "../jobs/job.ts";
 import type { Language } from "../messages/language.ts";
+import type { Channel } from "../ports/outbox.ts";
 import type { Solve } from "../ports/solver.ts";
 import type { Role } from "../ports/store.ts";
 import type { UnitSystem } from "../units/quantity-kinds.ts";
@@ -33,6 +34,10 @@ export interface Books {
   readonly crew: CrewBooks;
   /** The solver that a topic asked for by `uses`; lent by whoever runs the topic, never written in a book. */
   readonly solve?: Solve;
+  /** The job that is talked about, a number for a new one, and the day; lent by the desk, never written in a book. */
+  readonly openJob?: Job;
+  readonly nextJob?: string;
+  readonly today?: string;
 }
 
 export interface Company {
@@ -47,6 +52,8 @@ export interface Company {
   readonly units: UnitSystem;
   /** True: pictures keep where they were taken; otherwise that is taken out of them. */
   readonly keepsPhotoPlace?: boolean;
+  /** Where the team reads what became of each job. */
+  readonly teamChannel?: Channel;
 }
 
 /** Somebody the company knows by name. At the company's own doors (web, terminal) `id` is how they sign in. */

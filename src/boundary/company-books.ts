@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { BookPerson, Books, Company } from "../books/books.ts";
 import { LANGUAGES } from "../messages/language.ts";
-import { ROLES } from "../ports/store.ts";
+import { DOORS, ROLES } from "../ports/store.ts";
 import { type BookRead, file, oneOf, read, say, words } from "./book-schema.ts";
 
 const invented = z.boolean({ error: say("write true when everything in this file is invented, else false") });
@@ -17,6 +17,9 @@ const companyFile = file({
     .refine(isTimeZone, "is no IANA time zone; write one such as America/Chicago"),
   language,
   units,
+  team_channel: z
+    .strictObject({ door: oneOf(DOORS), id: words("the platform's own id of the channel") })
+    .exactOptional(),
   keep_photo_place: z.boolean({ error: say("write true or false") }).exactOptional(),
 });
 
@@ -45,11 +48,12 @@ const peopleFile = file({
 
 /** Reads what stands in company.yaml. */
 export function readCompany(contents: unknown): BookRead<Company> {
-  return read(companyFile, contents, ({ invented, time_zone: timeZone, keep_photo_place, ...rest }) => ({
+  return read(companyFile, contents, ({ invented, time_zone: timeZone, keep_photo_place, team_channel, ...rest }) => ({
     ...rest,
     isInvented: invented,
     timeZone,
     ...(keep_photo_place !== undefined && { keepsPhotoPlace: keep_photo_place }),
+    ...(team_channel !== undefined && { teamChannel: team_channel }),
   }));
 }
 

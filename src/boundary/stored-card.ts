@@ -21,7 +21,10 @@ const chart = z.strictObject({
   ),
   marks: z.array(z.strictObject({ id: text, kind: quantityKind, value: z.number() })).exactOptional(),
 });
+/** Blocks that a door may fold carry this mark. */
+const foldable = { isDetail: z.literal(true).exactOptional() };
 const table = z.strictObject({
+  ...foldable,
   kind: z.literal("table"),
   caption: text,
   columns: z.array(text),
@@ -49,8 +52,14 @@ const button = z.strictObject({
 /** One schema a kind of block: a new kind does not compile until it has one. */
 const BLOCKS = {
   headline: z.strictObject({ kind: z.literal("headline"), text }),
-  text: z.strictObject({ kind: z.literal("text"), tone: z.enum(["plain", "quiet", "heading", "problem"]), text }),
+  text: z.strictObject({
+    ...foldable,
+    kind: z.literal("text"),
+    tone: z.enum(["plain", "quiet", "heading", "problem"]),
+    text,
+  }),
   rows: z.strictObject({
+    ...foldable,
     kind: z.literal("rows"),
     heading: text.exactOptional(),
     rows: z.array(z.strictObject({ label: text, value: text, note: text.exactOptional() })),
@@ -70,7 +79,7 @@ const BLOCKS = {
     help: text.exactOptional(),
     progress: text.exactOptional(),
   }),
-  buttons: z.strictObject({ kind: z.literal("buttons"), buttons: z.array(button) }),
+  buttons: z.strictObject({ ...foldable, kind: z.literal("buttons"), buttons: z.array(button) }),
   form: z.strictObject({ kind: z.literal("form"), topic: text, title: text, submit: text, fields: z.array(field) }),
   chart: z.strictObject({
     kind: z.literal("chart"),

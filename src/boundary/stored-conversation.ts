@@ -25,12 +25,14 @@ const walk = z.strictObject({
   asked: z.array(text),
   unsettled: z.array(unsettled).exactOptional(),
   revises: text.exactOptional(),
+  job: text.exactOptional(),
 });
 const lastAnswer = z.strictObject({
   topic: text,
   facts,
   walk: text.exactOptional(),
   numbers: z.record(text, z.strictObject({ kind: quantityKind, value: z.number() })).exactOptional(),
+  job: text.exactOptional(),
 });
 const localText = z.strictObject({ en: text, es: text });
 const local = z.strictObject({
@@ -56,9 +58,11 @@ const pastState = z.strictObject({
   walk: walk.exactOptional(),
   parked: z.array(walk).exactOptional(),
   last: lastAnswer.exactOptional(),
+  job: text.exactOptional(),
   units: z.enum(["us", "si"]).exactOptional(),
   language: z.enum(LANGUAGES).exactOptional(),
   marked: z.array(z.strictObject({ caution: text, about: text })).exactOptional(),
+  entered: z.strictObject({ job: text, events: z.array(z.number().int().min(1)) }).exactOptional(),
 });
 
 /** What a conversation remembers, as it is stored. */
@@ -67,6 +71,7 @@ export const conversationState = z.strictObject({
   parked: z.array(walk).exactOptional(),
   last: lastAnswer.exactOptional(),
   shown: z.array(shown).exactOptional(),
+  job: text.exactOptional(),
   walksStarted: z.number().int().min(0),
   past: z.array(pastState),
 });

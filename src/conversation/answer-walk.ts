@@ -36,7 +36,7 @@ export function answerWalk(scene: Scene, walk: Walk): Decision {
   // A name may be any word, so for names a new question comes before the answer.
   const takesAnyWord = fact !== undefined && takesAny(scene, walk.topic, fact);
   if (fact !== undefined && own?.ok && !takesAnyWord) return takeGiven(scene, walk, fact, own.known);
-  const reading = fact === undefined || own?.ok ? undefined : takeReading(scene, walk, fact);
+  const reading = fact === undefined || (own?.ok && !takesAnyWord) ? undefined : takeReading(scene, walk, fact);
   if (reading !== undefined) return reading;
   const heard = hearAbout(scene, walk.topic, text);
   if ("topic" in heard) return startRequest(scene, heard);
@@ -61,7 +61,7 @@ function takesAny({ library, text }: Scene, topicId: string, fact: string): bool
 /** Takes a measured value typed for a question whose answers are words. */
 function takeReading(scene: Scene, walk: Walk, fact: string): Decision | undefined {
   const spec = scene.library.topics.get(walk.topic)?.facts[fact];
-  if (spec?.type !== "choice" || spec.orReading === undefined) return undefined;
+  if ((spec?.type !== "choice" && spec?.type !== "text") || spec.orReading === undefined) return undefined;
   const read = readAnswer(scene, walk.topic, spec.orReading, scene.text);
   return read.ok ? takeGiven(scene, moveToAsked(walk, fact), spec.orReading, read.known) : undefined;
 }

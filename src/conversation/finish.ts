@@ -72,7 +72,9 @@ function showAnswer({ run, voice, answered, log }: AnswerAbout, answer: Answer, 
   });
   const state = log === undefined ? run.state : rememberShown(run.state, answered.cautions, purpose.walk, revised);
   if (purpose.kind === "again") return end(run, state, card);
-  return end(run, withStep(run.before, { ...state, last: toLast(purpose.walk, answered, answer) }), card);
+  const last = toLast(purpose.walk, answered, answer, run.job);
+  const shown = end(run, withStep(run.before, { ...state, last }), card);
+  return answer.acts === undefined ? shown : { ...shown, acts: answer.acts };
 }
 
 /** Somebody who asks for an answer again wants to read all of it. */
@@ -80,11 +82,17 @@ function saidAnew({ shown = [], ...rest }: ConversationState): ConversationState
   return { ...rest, shown: shown.filter(({ severity }) => severity === "stop") };
 }
 
-function toLast(walk: string, answered: Answered, answer: Answer): LastAnswer {
+function toLast(walk: string, answered: Answered, answer: Answer, job: string | undefined): LastAnswer {
   const numbers = answer.results.flatMap((result): [string, Quantity][] =>
     "name" in result || result.upTo !== undefined ? [] : [[result.id, result.quantity]],
   );
-  return { topic: answered.topic, facts: toldOnly(answered.facts), walk, numbers: Object.fromEntries(numbers) };
+  return {
+    topic: answered.topic,
+    facts: toldOnly(answered.facts),
+    walk,
+    numbers: Object.fromEntries(numbers),
+    ...(job !== undefined && { job }),
+  };
 }
 
 function toldOnly(facts: KnownFacts): KnownFacts {
@@ -121,6 +129,7 @@ function reopen(
     toAsk: result.kind === "needs-facts" ? result.missing : [result.fact],
     asked: [],
     ...(purpose.revises !== undefined && { revises: purpose.revises }),
+    ...(run.job !== undefined && { job: run.job }),
   };
   const card = buildTableCard(voice, walk, [...run.notes, problem(sayRefused(voice, result))]);
   if (card === undefined) return cannot(run, voice, result);
@@ -149,5 +158,6 @@ function end(run: Run, state: ConversationState, card: Show["card"]): Show {
     state,
     reader: run.reader,
     ...(run.carriedFrom && { carriedFrom: run.carriedFrom }),
+    ...(run.takesBack && { takesBack: run.takesBack }),
   };
 }

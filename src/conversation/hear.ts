@@ -1,4 +1,5 @@
 import type { KnownFacts } from "../declaration/facts.ts";
+import type { Library } from "../library.ts";
 import { sayProblem } from "../messages/say-problem.ts";
 import { speakOf, type TopicVoice } from "../messages/voice.ts";
 import { refuseValue } from "./check-fact.ts";
@@ -48,8 +49,8 @@ export function hearAbout(scene: Scene, topic: string, text: string): Heard | El
 }
 
 /** The topic that somebody's own words are about, where no topic was named. */
-export function topicHeard(scene: Scene, text: string): string | undefined {
-  return [...scene.library.topics.values()].find(({ guide }) => guide?.hears(text))?.id;
+export function topicHeard({ topics }: Pick<Library, "topics">, text: string): string | undefined {
+  return [...topics.values()].find(({ guide }) => guide?.hears(text))?.id;
 }
 
 /** What somebody adds in their own words stands beside what they said before; words that say nothing change nothing. */

@@ -10,11 +10,12 @@ export function remember(
   after: ConversationState,
   changed: StepChange = {},
 ): ConversationState {
-  const { walk, parked, last } = before;
+  const { walk, parked, last, job } = before;
   const step: PastState = {
     ...(walk !== undefined && { walk }),
     ...(parked !== undefined && { parked }),
     ...(last !== undefined && { last }),
+    ...(job !== undefined && { job }),
     ...changed,
   };
   return { ...after, past: [...before.past, step].slice(-MOST_STEPS_BACK) };
@@ -27,7 +28,7 @@ export function takeBack(
 ): { readonly state: ConversationState; readonly reader: Reader; readonly changed: StepChange } | undefined {
   const step = state.past.at(-1);
   if (step === undefined) return undefined;
-  const { units, language, marked, ...rest } = step;
+  const { units, language, marked, entered, ...rest } = step;
   const { walksStarted, shown } = state;
   return {
     state: { ...rest, ...(shown && { shown }), walksStarted, past: state.past.slice(0, -1) },
@@ -36,6 +37,7 @@ export function takeBack(
       ...(units !== undefined && { units }),
       ...(language !== undefined && { language }),
       ...(marked !== undefined && { marked }),
+      ...(entered !== undefined && { entered }),
     },
   };
 }
@@ -64,7 +66,9 @@ export function unpark(state: ConversationState, id: string): ConversationState 
   const wanted = state.parked?.find((walk) => walk.id === id);
   if (wanted === undefined) return state;
   const { parked = [], ...rest } = park({ ...state, parked: (state.parked ?? []).filter((walk) => walk.id !== id) });
-  return { ...rest, ...(parked.length > 0 && { parked }), walk: wanted };
+  // A walk goes on about the house that it was begun for.
+  const { job } = wanted;
+  return { ...rest, ...(parked.length > 0 && { parked }), ...(job !== undefined && { job }), walk: wanted };
 }
 
 /** The answer that this walk or request led to, as far back as the past reaches. */

@@ -15,6 +15,7 @@ import { park } from "./past.ts";
 import { changeLanguage, changeUnits } from "./preferences.ts";
 import { resume } from "./resume.ts";
 import { show } from "./scene.ts";
+import { onRecord } from "./start-request.ts";
 import type { LastAnswer, Walk } from "./state.ts";
 import { askAgain, resumeButtons, titleOf } from "./table.ts";
 import type { Decision, Scene } from "./turn.ts";
@@ -138,5 +139,9 @@ function form(scene: Scene, what: string, answer: LastAnswer | undefined): Decis
     return show(scene, scene.state, noteOnTop(scene, card, what));
   }
   const known = [walk, answer].find((one) => one?.topic === named);
-  return show(scene, scene.state, buildFormCard(speakOf(scene.voice, named), { facts: known?.facts ?? {} }));
+  return show(
+    scene,
+    scene.state,
+    buildFormCard(speakOf(scene.voice, named), { facts: known?.facts ?? onRecord(scene, named) }),
+  );
 }

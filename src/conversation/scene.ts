@@ -44,7 +44,11 @@ export function withStep(
   after: ConversationState,
   changed: StepChange = {},
 ): ConversationState {
-  const isSame = before.walk === after.walk && before.parked === after.parked && before.last === after.last;
+  const isSame =
+    before.walk === after.walk &&
+    before.parked === after.parked &&
+    before.last === after.last &&
+    before.job === after.job;
   return isSame && Object.keys(changed).length === 0 ? after : remember(before, after, changed);
 }
 
@@ -55,23 +59,25 @@ function keepKnown(state: ConversationState, library: Library): ConversationStat
     ...keepKnownParts(state, library),
     ...(shown !== undefined && { shown }),
     walksStarted: state.walksStarted,
-    past: state.past.map(({ units, language, marked, ...parts }) => ({
+    past: state.past.map(({ units, language, marked, entered, ...parts }) => ({
       ...keepKnownParts(parts, library),
       ...(units !== undefined && { units }),
       ...(language !== undefined && { language }),
       ...(marked !== undefined && { marked }),
+      ...(entered !== undefined && { entered }),
     })),
   };
 }
 
-type Parts = Pick<PastState, "walk" | "parked" | "last">;
+type Parts = Pick<PastState, "walk" | "parked" | "last" | "job">;
 
-function keepKnownParts({ walk, parked, last }: Parts, library: Library): Parts {
+function keepKnownParts({ walk, parked, last, job }: Parts, library: Library): Parts {
   const known = parked?.filter((one) => isKnownWalk(one, library));
   return {
     ...(walk !== undefined && isKnownWalk(walk, library) && { walk }),
     ...(parked !== undefined && known !== undefined && { parked: known.length === parked.length ? parked : known }),
     ...(last !== undefined && areKnown(last.topic, Object.keys(last.facts), library) && { last }),
+    ...(job !== undefined && { job }),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { KnownFacts } from "../declaration/facts.ts";
+import { knownFromJob } from "../jobs/shared-facts.ts";
 import { buildNotUnderstoodCard } from "../messages/build-problem-card.ts";
 import type { TextBlock } from "../messages/card.ts";
 import { problem } from "../messages/notes.ts";
@@ -25,7 +26,7 @@ export function takeRequest(scene: Scene): Decision {
   }
   const parsed = listen(scene, text);
   if (parsed.topic !== undefined) return startRequest(scene, { topic: parsed.topic, text, parsed });
-  const heard = topicHeard(scene, text);
+  const heard = topicHeard(scene.library, text);
   if (heard === undefined) return notUnderstood(scene, parsed);
   return startRequest(scene, { topic: heard, text, parsed: listen(scene, text, heard) });
 }
@@ -38,6 +39,7 @@ export function startRequest(scene: Scene, { topic, text, parsed }: Elsewhere): 
     known: onRecord(scene, topic),
     heard,
     isBare: saysNothing(heard) && heard.unsettled.length === 0,
+    ...(scene.state.job !== undefined && { job: scene.state.job }),
   });
   return proceed(scene, setAside(scene), walk, openingNotes(scene, heard));
 }
@@ -50,6 +52,7 @@ export function revise(scene: Scene, answer: LastAnswer, heard: Heard): Decision
     heard,
     isBare: false,
     ...(answer.walk !== undefined && { revises: answer.walk }),
+    ...(answer.job !== undefined && { job: answer.job }),
   });
   return proceed(scene, setAside(scene), walk, openingNotes(scene, heard));
 }
@@ -62,15 +65,23 @@ export function changeFact(scene: Scene, answer: LastAnswer, fact: string): Deci
     heard: NOTHING_HEARD,
     isBare: false,
     ...(answer.walk !== undefined && { revises: answer.walk }),
+    ...(answer.job !== undefined && { job: answer.job }),
   });
   return proceed(scene, setAside(scene), askNext(walk, fact), openingNotes(scene, NOTHING_HEARD));
 }
 
-/** What the records say that a guided topic has facts for; what others are not told they assume, and say so. */
-function onRecord({ record = {}, library }: Scene, topic: string): KnownFacts {
-  const { facts = {}, guide } = library.topics.get(topic) ?? {};
-  if (guide === undefined) return {};
-  return Object.fromEntries(Object.entries(record).filter(([fact]) => Object.hasOwn(facts, fact)));
+/**
+ * What the open job knows that the topic has facts for; and what the records say of who asks, for a guided topic alone:
+ * what others are not told they assume, and say so.
+ */
+export function onRecord({ record = {}, library, job, books, state }: Scene, topicId: string): KnownFacts {
+  const topic = library.topics.get(topicId);
+  if (topic === undefined) return {};
+  const isClosed = job === undefined || books === undefined || job.number !== state.job;
+  const ofJob = isClosed ? {} : knownFromJob(topic, job, books);
+  if (topic.guide === undefined) return ofJob;
+  const ofRecord = Object.entries(record).filter(([fact]) => Object.hasOwn(topic.facts, fact));
+  return { ...Object.fromEntries(ofRecord), ...ofJob };
 }
 
 /** Id of the walk or answer that this message starts. */

@@ -28,6 +28,8 @@ export interface Walk {
   readonly unsettled?: readonly Unsettled[];
   /** The answer that this walk changes, so that what changed can be said. */
   readonly revises?: string;
+  /** Number of the job that it was begun for. */
+  readonly job?: string;
 }
 
 /** A question that was answered: what went in (without what was assumed), and the numbers that came out. */
@@ -37,6 +39,8 @@ export interface LastAnswer {
   /** Id of the walk or request that it answered, so that its buttons are recognised. */
   readonly walk?: string;
   readonly numbers?: Readonly<Record<string, Quantity>>;
+  /** Number of the job that it was asked for. */
+  readonly job?: string;
 }
 
 /** A caution that was shown, so that it need not be said again in full, and that a stop is not passed over. */
@@ -61,6 +65,8 @@ export interface ConversationState {
   readonly last?: LastAnswer;
   /** Cautions that were shown here, oldest first; undo leaves them, because they were read. */
   readonly shown?: readonly ShownCaution[];
+  /** Number of the job that is talked about. */
+  readonly job?: string;
   /** Number of walks and requests ever started here; never goes back, so that their ids stay unique. */
   readonly walksStarted: number;
   /** Earlier states, newest last, for `undo`; each without its own past. */
@@ -70,13 +76,16 @@ export interface PastState {
   readonly walk?: Walk;
   readonly parked?: readonly Walk[];
   readonly last?: LastAnswer;
+  readonly job?: string;
   /** Preferences as they were, when the step changed them. */
   readonly units?: UnitSystem;
   readonly language?: Language;
   /** Cautions that the step recorded as seen or skipped. */
   readonly marked?: readonly CautionKey[];
+  /** Events that the step wrote into a job, by their numbers. */
+  readonly entered?: { readonly job: string; readonly events: readonly number[] };
 }
 /** What a step changed besides the conversation, as it was before. */
-export type StepChange = Pick<PastState, "units" | "language" | "marked">;
+export type StepChange = Pick<PastState, "units" | "language" | "marked" | "entered">;
 
 export const EMPTY_STATE: ConversationState = { walksStarted: 0, past: [] };

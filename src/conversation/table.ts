@@ -19,6 +19,7 @@ export function proceed(scene: Scene, state: ConversationState, given: Walk, not
     topic: walk.topic,
     facts: walk.facts,
     purpose: { kind: "answer", walk: walk.id, ...(walk.revises !== undefined && { revises: walk.revises }) },
+    ...(walk.job !== undefined && { job: walk.job }),
     notes,
     before: scene.before,
     state: withoutWalk(state),
@@ -63,8 +64,12 @@ function followGuide(voice: Voice, walk: Walk): Walk {
 }
 
 /** What the guide of a topic asks next. */
-export function guide(voice: Voice, { topic, facts }: Walk): Guidance | undefined {
-  return voice.books && speakOf(voice, topic).topic.guide?.next(facts, voice.books);
+export function guide(voice: Voice, { topic, facts, job }: Walk): Guidance | undefined {
+  if (voice.books === undefined) return undefined;
+  const { openJob, ...others } = voice.books;
+  // A walk of another job that is gone on with knows nothing of the one that was talked about.
+  const books = openJob !== undefined && openJob.number === job ? voice.books : others;
+  return speakOf(voice, topic).topic.guide?.next(facts, books);
 }
 
 /** The button that goes on with a walk: the open one, else the one set aside last, else one open elsewhere. */

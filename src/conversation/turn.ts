@@ -1,11 +1,13 @@
-import type { Books, NameLists } from "../books/books.ts";
+import type { Books, Company, NameLists } from "../books/books.ts";
 import type { KnownFacts } from "../declaration/facts.ts";
+import type { Job } from "../jobs/job.ts";
+import type { JobAct } from "../jobs/job-act.ts";
 import type { Library } from "../library.ts";
 import type { Aim, Card, TextBlock } from "../messages/card.ts";
 import type { Reader, Voice } from "../messages/voice.ts";
 import type { CautionMark, OpenWalk } from "../ports/store.ts";
 import type { CautionLog } from "./shown-cautions.ts";
-import type { ConversationState } from "./state.ts";
+import type { ConversationState, StepChange } from "./state.ts";
 
 /** A form that was sent: what stands in each field. */
 export interface SentForm {
@@ -24,7 +26,7 @@ export interface Turn {
   readonly elsewhere?: OpenWalk;
   /** Makes the id of a walk or answer that this message may start unlike any other. */
   readonly newId: string;
-  readonly company: { readonly name: string; readonly isInvented: boolean };
+  readonly company: Pick<Company, "name" | "isInvented"> & Partial<Company>;
   /** What recording a caution as seen takes; left out where nothing is kept. */
   readonly cautions?: CautionTurn;
   readonly library: Library;
@@ -34,6 +36,8 @@ export interface Turn {
   readonly books?: Books;
   /** What the records say of who asks and of the job, for the topics that have such facts. */
   readonly record?: KnownFacts;
+  /** The job that is talked about, as it stands. */
+  readonly job?: Job;
 }
 
 /** What was done about cautions in this conversation, where its people are, and who speaks now. */
@@ -47,6 +51,8 @@ interface Outcome {
   readonly state: ConversationState;
   readonly reader: Reader;
   readonly carriedFrom?: OpenWalk;
+  /** What the step that is taken back wrote into a job; no events where it did what only the record's own rules undo. */
+  readonly takesBack?: NonNullable<StepChange["entered"]>;
 }
 /** The message is answered by this card. */
 export interface Show extends Outcome {
@@ -54,6 +60,8 @@ export interface Show extends Outcome {
   readonly card: Card;
   /** What is to be recorded about cautions. */
   readonly marks?: readonly CautionMark[];
+  /** What the answer wants done in the records. */
+  readonly acts?: readonly JobAct[];
 }
 /** The message is answered by running a topic and then `finish`. */
 export interface Run extends Outcome {
@@ -61,6 +69,8 @@ export interface Run extends Outcome {
   readonly topic: string;
   readonly facts: KnownFacts;
   readonly purpose: Purpose;
+  /** Number of the job that it is asked for. */
+  readonly job?: string;
   /** What `undo` returns to once there is a new answer. */
   readonly before: ConversationState;
   /** Said before the answer. */

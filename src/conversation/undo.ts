@@ -11,9 +11,14 @@ export function undo(scene: Scene): Decision {
   const back = takeBack(scene.state, scene.reader);
   if (back === undefined) return notice(scene, [scene.voice.common.nothingToUndo]);
   const decision = returnTo(scene, back);
-  const { marked } = back.changed;
-  if (marked === undefined || decision.kind === "run") return decision;
-  return { ...decision, marks: marked.map((key) => ({ ...key, act: "unseen" as const })) };
+  const { marked, entered } = back.changed;
+  const takesBack = entered && { takesBack: entered };
+  if (decision.kind === "run") return { ...decision, ...takesBack };
+  return {
+    ...decision,
+    ...(marked !== undefined && { marks: marked.map((key) => ({ ...key, act: "unseen" as const })) }),
+    ...takesBack,
+  };
 }
 
 function returnTo(scene: Scene, back: NonNullable<ReturnType<typeof takeBack>>): Decision {

@@ -12,6 +12,7 @@ export interface Beginning {
   /** True: the topic was named and nothing else, so the facts marked `ask` are asked too. */
   readonly isBare: boolean;
   readonly revises?: string;
+  readonly job?: string;
 }
 
 /** A walk that asks again what was refused, then what is missing. */
@@ -32,6 +33,7 @@ export function beginWalk(topic: Topic, beginning: Beginning): Walk {
       toAsk: unique([...beginning.heard.refused.map(({ fact }) => fact), ...asked]),
       asked: [],
       ...(beginning.revises !== undefined && { revises: beginning.revises }),
+      ...(beginning.job !== undefined && { job: beginning.job }),
     },
     beginning.heard.unsettled,
   );

@@ -1,3 +1,5 @@
+import type { Job } from "../jobs/job.ts";
+import type { JobAct } from "../jobs/job-act.ts";
 import type { Language } from "../messages/language.ts";
 import type { Quantity, QuantityKind } from "../units/quantity-kinds.ts";
 import type { Chart } from "./chart.ts";
@@ -74,10 +76,12 @@ export interface LocalChange {
   readonly by: Source;
 }
 
-/** A table of results: a cell is a quantity, a plain name, or a finding that the catalogue words. */
+/** A cell is a quantity, a plain name, a finding that the catalogue words, or several of these one after the other. */
+export type TableCell<F extends Finding = Finding> = Quantity | F | string | readonly F[];
+/** A table of results. */
 export interface AnswerTable<F extends Finding = Finding> {
   readonly id: string;
-  readonly rows: readonly (readonly (Quantity | F | string)[])[];
+  readonly rows: readonly (readonly TableCell<F>[])[];
 }
 
 /** A request that is a sensible next move, offered as a button; `code` is worded by the catalogue like a finding. */
@@ -100,6 +104,10 @@ export interface Answer<I extends string = string, F extends Finding = Finding> 
   readonly next?: readonly NextStep<F>[];
   /** Facts that nobody told and that were taken from the books, by id; shown as assumed. */
   readonly assumed?: Readonly<Record<string, Assumption>>;
+  /** What is to be done in the records when this is a new answer; the card says so. */
+  readonly acts?: readonly JobAct[];
+  /** A job whose record is shown under the answer, worded from the topics that its facts were told to. */
+  readonly job?: Job;
 }
 export interface NeedsFacts {
   readonly kind: "needs-facts";

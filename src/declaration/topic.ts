@@ -1,6 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { SiteFacts } from "../cautions/site-facts.ts";
 import type { Hazard } from "../faults/knowledge.ts";
+import type { JobChange } from "../jobs/job.ts";
 import type { Answer, AnswerTable, Finding, FindingOf, FindingSpecs, OutOfRange, RaisedCaution } from "./answer.ts";
 import type { FactSpecs, FactsOf, KnownFacts } from "./facts.ts";
 
@@ -37,6 +38,16 @@ export interface Guidance<F extends Finding = Finding> {
   readonly about?: readonly AnswerTable<F>[];
 }
 
+/**
+ * Ids of what an answer says besides what was asked: how it was counted, numbers for the few. Doors fold it on a small
+ * screen. Never what protects people or what a number cannot be read without.
+ */
+export interface Asides<Q extends string = string, F extends string = string, T extends string = string> {
+  readonly results?: readonly Q[];
+  readonly findings?: readonly F[];
+  readonly tables?: readonly T[];
+}
+
 /** Text fact in which a guided topic keeps what was asked and could not be told: ids with commas between. */
 export const PASSED_OVER = "passed_over";
 
@@ -66,8 +77,8 @@ export interface TopicDeclaration<
   readonly id: string;
   /** "long" work runs in the worker pool with progress shown; "short" answers at once. */
   readonly work: "short" | "long";
-  /** What it borrows from the house to compute with. */
-  readonly uses?: "solver";
+  /** What it borrows from the house: the solver to compute with, or the job that is talked about. */
+  readonly uses?: "solver" | "job";
   readonly facts: S;
   /** Ids of every number or name it may return. */
   readonly results: Q;
@@ -76,8 +87,11 @@ export interface TopicDeclaration<
   /** Tables and charts by id, with the ids of their columns or series. */
   readonly tables?: T;
   readonly charts?: T;
+  readonly asides?: NoInfer<Asides<Q[number], keyof F & string, keyof T & string>>;
   /** Set where the questions depend on the answers. */
   readonly guide?: TopicGuide<FindingOf<F>>;
+  /** What is written into the open job while it is asked; left out, the facts that were told. What is there is not written again. */
+  readonly enters?: (known: KnownFacts, books: Books) => readonly JobChange[];
   /** Long work in parts; `compute` and `site` then only put together what the parts came to. */
   readonly parts?: TopicParts<FactsOf<S>, FindingOf<F>, P>;
   readonly compute: (
@@ -100,13 +114,14 @@ export interface TopicDeclaration<
 export interface Topic {
   readonly id: string;
   readonly work: "short" | "long";
-  /** What it borrows from the house to compute with. */
-  readonly uses?: "solver";
+  /** What it borrows from the house: the solver to compute with, or the job that is talked about. */
+  readonly uses?: "solver" | "job";
   readonly facts: FactSpecs;
   readonly results: readonly string[];
   readonly findings: FindingSpecs;
   readonly tables?: Readonly<Record<string, readonly string[]>>;
   readonly charts?: Readonly<Record<string, readonly string[]>>;
+  readonly asides?: Asides;
   /** Runs on facts that are complete and in range, keyed with their unit suffix. */
   readonly parts?: {
     readonly rounds: number;
@@ -117,6 +132,7 @@ export interface Topic {
   readonly compute: (facts: never, books: Books, report: ReportProgress, done: never) => Answer | OutOfRange;
   readonly site?: (facts: never, books: Books, done?: never) => SiteFacts;
   readonly guide?: TopicGuide;
+  readonly enters?: (known: KnownFacts, books: Books) => readonly JobChange[];
   readonly conclude?: (answer: never, raised: readonly RaisedCaution[], silenced: readonly RaisedCaution[]) => Answer;
 }
 

@@ -4,11 +4,13 @@ import { parseCommand } from "../conversation/commands.ts";
 import { converse } from "../conversation/converse.ts";
 import { finish } from "../conversation/finish.ts";
 import { EMPTY_STATE } from "../conversation/state.ts";
-import type { Run, Show, Turn } from "../conversation/turn.ts";
-import { dayAt } from "../crew/zone-time.ts";
+import type { Decision, Run, Show, Turn } from "../conversation/turn.ts";
+import { runTopic } from "../declaration/run-topic.ts";
 import type { ReportProgress } from "../declaration/topic.ts";
 import type { DeskParts, Inbound, Reply, ShowProgress } from "../desk.ts";
 import { askerRecord } from "../faults/topic/asker-record.ts";
+import { CURED_BY } from "../faults/topic/fault-facts.ts";
+import { foundBefore } from "../faults/topic/found-before.ts";
 import { buildCancelledCard, buildFaultCard } from "../messages/build-link-card.ts";
 import { buildCalledOffCard, buildProgressCard } from "../messages/build-progress-card.ts";
 import type { Card } from "../messages/card.ts";
@@ -18,10 +20,12 @@ import type { Exchange, Person, WorkspaceStore } from "../ports/store.ts";
 import { normaliseText } from "../units/normalise-text.ts";
 import { ownerOf } from "./call-off.ts";
 import type { Turns } from "./in-turn.ts";
+import { isJobChanged, jobNumbers, jobOfRun, lendRecords, today } from "./job-desk.ts";
 import type { KeptCards } from "./kept-cards.ts";
 import { linkDoors, recordLink } from "./link-doors.ts";
 import type { RunInFlight, RunsInFlight } from "./runs-in-flight.ts";
 import type { TryLimit } from "./try-limit.ts";
+import { type JobWriting, type Written, writeJob } from "./write-job.ts";
 
 /** The desk's parts with what it remembers between messages. */
 export interface DeskRoom extends DeskParts {
@@ -32,7 +36,7 @@ export interface DeskRoom extends DeskParts {
 }
 
 /** One message while it is served. */
-interface Service {
+export interface Service {
   readonly room: DeskRoom;
   readonly inbound: Inbound;
   readonly show: ShowProgress;
@@ -74,23 +78,54 @@ async function answerOnce(service: Service): Promise<Reply> {
   try {
     const command = inbound.form ? undefined : parseCommand(normaliseText(inbound.text));
     if (command?.kind === "link") return await answerLink(service, person, command.what);
-    const decided = await decide(service, person);
-    if (service.signal.aborted) return cancelled(person);
-    return decided === undefined ? calledOff(service, person) : await save(service, person, decided);
+    return await decideAndSave(service, person);
   } catch (error) {
     if (service.signal.aborted) return cancelled(person);
     return fail(room, inbound, person, { doing: "answer", workspace: workspace.workspace, error });
   }
 }
 
-/** @returns what to show, or nothing when the person called it off meanwhile */
-async function decide(service: Service, person: Person): Promise<Show | undefined> {
-  const turn = await makeTurn(service, person);
-  const decision = converse(turn);
-  return decision.kind === "show" ? decision : await runInFlight(service, decision, turn);
+/** When a colleague changed the job in the same moment, the message is taken once more on what is there now. */
+async function decideAndSave(service: Service, person: Person, mayRepeat = true): Promise<Reply> {
+  const decided = await decide(service, person);
+  if (service.signal.aborted) return cancelled(person);
+  if (decided === undefined) return calledOff(service, person);
+  const reply = await save(service, person, decided, mayRepeat);
+  return reply ?? (await decideAndSave(service, person, false));
 }
 
-async function runInFlight(service: Service, decision: Run, { cautions }: Turn): Promise<Show | undefined> {
+/** What the message means; where it goes on with a walk of another job, it is read anew with that job at hand. */
+async function takeTurn(service: Service, person: Person): Promise<{ turn: Turn; decision: Decision }> {
+  const turn = await makeTurn(service, person);
+  const decision = converse(turn);
+  const wanted = decision.state.job;
+  const job = wanted === undefined || wanted === turn.job?.number ? undefined : await service.workspace.findJob(wanted);
+  if (job === undefined) return { turn, decision };
+  const there: Turn = { ...turn, job, books: { ...service.room.books, today: today(service.room), openJob: job } };
+  return { turn: there, decision: converse(there) };
+}
+
+/** @returns what to show and write, or nothing when the person called it off meanwhile */
+async function decide(service: Service, person: Person): Promise<Written | undefined> {
+  const { room, inbound, workspace } = service;
+  const { turn, decision } = await takeTurn(service, person);
+  const shown = decision.kind === "show" ? decision : await runInFlight(service, decision, turn);
+  if (shown === undefined) return undefined;
+  const job = await jobOfRun(service, decision, turn);
+  const events = job === undefined ? [] : await workspace.jobHistory(job.number);
+  const writing: JobWriting = {
+    turn: { ...turn, ...(job && { job }) },
+    person: { ...person, ...shown.reader },
+    door: inbound.caller.door,
+    workspace: workspace.workspace,
+    now_ms: room.clock.now_ms(),
+    events,
+  };
+  return writeJob(writing, shown);
+}
+
+async function runInFlight(service: Service, decision: Run, turn: Turn): Promise<Show | undefined> {
+  const { cautions } = turn;
   const { room, inbound, signal } = service;
   const voice = speakOf(voiceFor(room.library, decision.reader), decision.topic);
   const run = room.runs.start({
@@ -102,6 +137,13 @@ async function runInFlight(service: Service, decision: Run, { cautions }: Turn):
   });
   try {
     const report = reportProgress(service, voice, run);
+    const { topic } = voice;
+    if (topic.uses === "job") {
+      // Short work on the records, which no worker thread has.
+      const lent = await lendRecords(service, decision, turn);
+      const answered = runTopic(topic, decision.facts, lent, room.library.cautions, report);
+      return run.end() ? undefined : finish(decision, answered, room.library, lent, cautions);
+    }
     const answered = await room.runner.run(decision.topic, decision.facts, report, run.signal);
     return run.end() ? undefined : finish(decision, answered, room.library, room.books, cautions);
   } catch (error) {
@@ -114,15 +156,21 @@ async function makeTurn({ room, inbound, workspace, conversation }: Service, per
   const state = (await workspace.loadConversation(person.id, conversation)) ?? EMPTY_STATE;
   // A walk elsewhere only matters while none is open here.
   const elsewhere = state.walk ? undefined : await workspace.findOpenWalk(person.id, conversation);
+  const job = state.job === undefined ? undefined : await workspace.findJob(state.job);
+  const names = listNames(room.books);
   return {
     text: inbound.text,
     state,
     reader: { language: person.language, units: person.units },
     newId: shortId(room),
     company: room.books.company,
-    names: listNames(room.books),
-    books: room.books,
-    record: askerRecord(person.id, today(room), room.books, room.library.faults),
+    names: { ...names, job: await jobNumbers(inbound.text, names.job ?? [], workspace) },
+    books: { ...room.books, today: today(room), ...(job && { openJob: job }) },
+    ...(job && { job }),
+    record: {
+      ...askerRecord(person.id, today(room), room.books, room.library.faults),
+      ...foundBefore(await workspace.listJobs({ told: CURED_BY })),
+    },
     library: room.library,
     cautions: {
       marks: await workspace.cautionMarks(conversation),
@@ -134,11 +182,6 @@ async function makeTurn({ room, inbound, workspace, conversation }: Service, per
     ...(inbound.aim !== undefined && { aim: inbound.aim }),
     ...(inbound.form !== undefined && { form: inbound.form }),
   };
-}
-
-/** Today's date where the company is. */
-function today({ books, clock }: DeskRoom): string {
-  return dayAt(books.company.timeZone, clock.now_ms());
 }
 
 function reportProgress(
@@ -159,7 +202,13 @@ function reportProgress(
   };
 }
 
-async function save(service: Service, person: Person, decided: Show): Promise<Reply> {
+/** @returns nothing when a job was changed meanwhile and the message may be taken once more */
+async function save(
+  service: Service,
+  person: Person,
+  { shown: decided, jobs, posts }: Written,
+  mayRepeat: boolean,
+): Promise<Reply | undefined> {
   const { room, inbound, workspace } = service;
   const { card, state, carriedFrom, marks } = decided;
   const exchange: Exchange = {
@@ -170,6 +219,8 @@ async function save(service: Service, person: Person, decided: Show): Promise<Re
     text: inbound.text.slice(0, LONGEST_LOGGED),
     ...(carriedFrom !== undefined && { carriedFrom }),
     ...(marks !== undefined && { marks }),
+    ...(jobs.length > 0 && { jobs }),
+    ...(posts.length > 0 && { posts }),
   };
   try {
     await workspace.commit(exchange);
@@ -178,6 +229,7 @@ async function save(service: Service, person: Person, decided: Show): Promise<Re
     const kept = await workspace.findDelivery(service.delivery).catch(() => undefined);
     // The commit may have held although its confirmation was lost, or another process may have answered first.
     if (kept !== undefined) return { card: kept, isRepeat: !isDeepStrictEqual(kept, card) };
+    if (mayRepeat && isJobChanged(error)) return undefined;
     return fail(room, inbound, person, { doing: "save", workspace: workspace.workspace, error });
   }
 }

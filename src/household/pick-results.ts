@@ -172,13 +172,14 @@ function remarkOn({ facts }: PickCase, one: Finalist): Cell {
   return one.isSure ? { code: "remark_none", data: {} } : { code: "remark_close", data };
 }
 
-/** Every model that does not serve, a line for each reason. */
+/** Every model that does not serve, with all its reasons. */
 export function refusedTable(known: PickCase, trials: readonly ModelTrials[]): readonly AnswerTable<Cell>[] {
-  const bySite = known.refused.flatMap(({ model, breaches, others }) =>
-    [...breaches.map(({ say }) => say), ...others].map((reason): readonly (string | Cell)[] => [model.name, reason]),
-  );
-  const cold = trials.flatMap(({ model, best, warmest }): readonly (readonly (string | Cell)[])[] =>
-    best === undefined ? [[nameOf(known, model), sayCold(known, warmest)]] : [],
+  const bySite = known.refused.map(({ model, breaches, others }) => [
+    model.name,
+    [...breaches.map(({ say }) => say), ...others],
+  ]);
+  const cold = trials.flatMap(({ model, best, warmest }) =>
+    best === undefined ? [[nameOf(known, model), [sayCold(known, warmest)]]] : [],
   );
   return bySite.length + cold.length === 0 ? [] : [{ id: "refused", rows: [...bySite, ...cold] }];
 }

@@ -6,9 +6,11 @@ import type { SiteTold } from "./site-told-facts.ts";
 const WATER_kg_L = 1;
 
 type Optional<T> = { readonly [K in keyof T]?: T[K] | undefined };
+/** What was told, by a topic that asks for all of it or for some. */
+type Told = Optional<SiteTold>;
 
 /** The site as cautions look at it; what nobody told stays unknown. */
-export function describeSite(told: SiteTold, model: CatalogueModel | undefined): SiteFacts {
+export function describeSite(told: Told, model: CatalogueModel | undefined): SiteFacts {
   return keepKnown({
     ...jobSite(told),
     ...waterSite(told),
@@ -21,7 +23,7 @@ export function describeSite(told: SiteTold, model: CatalogueModel | undefined):
   });
 }
 
-function jobSite(told: SiteTold): Optional<SiteFacts> {
+function jobSite(told: Told): Optional<SiteFacts> {
   const { replaces, refrigerant_work } = told;
   return {
     work: told.work,
@@ -43,7 +45,7 @@ function jobSite(told: SiteTold): Optional<SiteFacts> {
   };
 }
 
-function waterSite(told: SiteTold): Optional<SiteFacts> {
+function waterSite(told: Told): Optional<SiteFacts> {
   return {
     storage_C: told.setpoint_C,
     tap_C: told.tap_C,
@@ -60,7 +62,7 @@ function waterSite(told: SiteTold): Optional<SiteFacts> {
   };
 }
 
-function reliefSite(told: SiteTold): Optional<SiteFacts> {
+function reliefSite(told: Told): Optional<SiteFacts> {
   const { control, relief, discharge } = told;
   return {
     linePressure_kPa: told.line_pressure_kPa,
@@ -78,7 +80,7 @@ function reliefSite(told: SiteTold): Optional<SiteFacts> {
   };
 }
 
-function unitSite(told: SiteTold, model: CatalogueModel | undefined): Optional<SiteFacts> {
+function unitSite(told: Told, model: CatalogueModel | undefined): Optional<SiteFacts> {
   const tank_L = told.tank_L ?? model?.heater.tank.volume_L;
   const unitMass_kg = told.unit_mass_kg ?? model?.body.emptyMass_kg;
   return {
@@ -96,7 +98,7 @@ function unitSite(told: SiteTold, model: CatalogueModel | undefined): Optional<S
   };
 }
 
-function placeSite(told: SiteTold, model: CatalogueModel | undefined): Optional<SiteFacts> {
+function placeSite(told: Told, model: CatalogueModel | undefined): Optional<SiteFacts> {
   const { exhaust } = told;
   return {
     room: told.room,
@@ -120,7 +122,7 @@ function placeSite(told: SiteTold, model: CatalogueModel | undefined): Optional<
   };
 }
 
-function drainSite(told: SiteTold): Optional<SiteFacts> {
+function drainSite(told: Told): Optional<SiteFacts> {
   const { pan, outdoor_lines } = told;
   return {
     leakDoesDamage: told.leak_harms,
@@ -137,7 +139,7 @@ function drainSite(told: SiteTold): Optional<SiteFacts> {
   };
 }
 
-function wiringSite(told: SiteTold): Optional<SiteFacts> {
+function wiringSite(told: Told): Optional<SiteFacts> {
   const { wet_place } = told;
   return {
     hasDisconnectInSight: told.disconnect,
@@ -151,7 +153,7 @@ function wiringSite(told: SiteTold): Optional<SiteFacts> {
   };
 }
 
-function pipingSite(told: SiteTold): Optional<SiteFacts> {
+function pipingSite(told: Told): Optional<SiteFacts> {
   const { joint, other_water, loop } = told;
   return {
     isHotPipeInsulated: told.pipe_insulated,

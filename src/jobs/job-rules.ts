@@ -39,7 +39,7 @@ const ALL: readonly Role[] = ["technician", "dispatcher", "manager", "owner"];
 const OFFICE: readonly Role[] = ["dispatcher", "manager", "owner"];
 const LEADS: readonly Role[] = ["manager", "owner"];
 /** Statuses in which somebody still works on the job. */
-const LIVE: readonly JobStatus[] = ["planned", "surveyed", "under_way", "open_items", "called_back"];
+export const LIVE: readonly JobStatus[] = ["planned", "surveyed", "under_way", "open_items", "called_back"];
 const NOT_CANCELLED: readonly JobStatus[] = [...LIVE, "complete"];
 
 /**

@@ -1,4 +1,4 @@
-import type { Answer, Answered, Result } from "../declaration/answer.ts";
+import type { Answer, Answered, Finding, Result } from "../declaration/answer.ts";
 import type { KnownFact, KnownFacts } from "../declaration/facts.ts";
 import type { Source } from "../declaration/source.ts";
 import type { Quantity } from "../units/quantity-kinds.ts";
@@ -8,9 +8,11 @@ import {
   buildStandingBlocks,
   type CautionSetting,
 } from "./build-caution-blocks.ts";
+import { buildFindingHazard } from "./build-hazard-block.ts";
 import { labelOf, showResult } from "./build-how-card.ts";
+import { buildJobBlocks } from "./build-job-blocks.ts";
 import { buildChartBlock, buildTableBlock } from "./build-table-blocks.ts";
-import type { Block, Button, ButtonsBlock, Card, Row, RowsBlock, TextBlock } from "./card.ts";
+import type { Block, Button, ButtonsBlock, Card, Row, RowsBlock, TableBlock, TextBlock } from "./card.ts";
 import {
   type FactVoice,
   factOf,
@@ -36,26 +38,40 @@ export interface AnswerSetting {
   readonly offers: readonly Button[];
 }
 
-/** Shows an answer: verdict and headline first, then numbers, findings, cautions, what next, and what was taken. */
+/** So many assumed facts stand open; more, each with its button, would keep a thumb busy. */
+const MOST_OPEN_ASSUMED = 4;
+
+/**
+ * Shows an answer: verdict and headline first, then numbers, findings, cautions, what next and what was told; then the
+ * pictures and, as details, what the topic calls asides and what was assumed.
+ */
 export function buildAnswerCard(voice: TopicVoice, answered: Answered, answer: Answer, setting: AnswerSetting): Card {
   const headline = sayFinding(voice, answer.headline);
   const word = voice.common.verdicts[answer.verdict];
   const stops = answered.cautions.filter(({ severity }) => severity === "stop");
   const others = answered.cautions.filter(({ severity }) => severity !== "stop");
+  const { results, findings, tables } = partAsides(voice, answer);
   const blocks: Block[] = [
     ...buildStandingBlocks(voice, setting.cautions),
     ...setting.notes,
     { kind: "headline", text: headline },
     // A danger to life comes before any number; the rest follows the findings it belongs to.
     ...stops.flatMap((caution) => buildCautionBlocks(voice, caution, setting.walk, setting.cautions)),
-    ...resultRows(voice, answer.results, setting.before),
-    ...answer.findings.map((finding): TextBlock => plain(sayFinding(voice, finding))),
-    ...(answer.tables ?? []).map((table) => buildTableBlock(voice, table)),
-    ...(answer.charts ?? []).map((chart) => buildChartBlock(voice, chart)),
+    ...resultRows(voice, results.open, setting.before),
+    ...findings.open.map((finding) => buildFindingHazard(voice, finding) ?? plain(sayFinding(voice, finding))),
+    ...tables.open.map((table) => buildTableBlock(voice, table)),
     ...others.flatMap((caution) => buildCautionBlocks(voice, caution, setting.walk, setting.cautions)),
     ...buildSilencedTable(voice, answered.silenced ?? []),
+    ...(answer.job === undefined ? [] : buildJobBlocks(voice, answer.job)),
     ...lastButtons(voice, answer, setting),
-    ...factBlocks(voice, answered.facts, answer.assumed ?? {}, setting.walk),
+    ...toldRows(voice, answered.facts),
+    ...(answer.charts ?? []).map((chart) => buildChartBlock(voice, chart)),
+    ...resultRows(voice, results.aside, setting.before).map(
+      (rows): RowsBlock => ({ ...rows, heading: voice.common.moreNumbers, isDetail: true }),
+    ),
+    ...sayAsides(voice, findings.aside),
+    ...tables.aside.map((table): TableBlock => ({ ...buildTableBlock(voice, table), isDetail: true })),
+    ...assumedBlocks(voice, answered.facts, answer.assumed ?? {}, setting.walk),
   ];
   return {
     verdict: { kind: answer.verdict, word },
@@ -63,6 +79,29 @@ export function buildAnswerCard(voice: TopicVoice, answered: Answered, answer: A
     blocks,
     summary: voice.common.verdictSummary(word, headline),
   };
+}
+
+/** What the topic says stands aside, apart from the rest. */
+function partAsides({ topic }: TopicVoice, { results, findings, tables = [] }: Answer) {
+  const { asides } = topic;
+  return {
+    results: part(results, asides?.results, ({ id }) => id),
+    findings: part(findings, asides?.findings, ({ code }) => code),
+    tables: part(tables, asides?.tables, ({ id }) => id),
+  };
+}
+
+function part<T>(all: readonly T[], asides: readonly string[] = [], idOf: (one: T) => string) {
+  const isAside = (one: T) => asides.includes(idOf(one));
+  return { open: all.filter((one) => !isAside(one)), aside: all.filter(isAside) };
+}
+
+function sayAsides(voice: TopicVoice, findings: readonly Finding[]): readonly TextBlock[] {
+  if (findings.length === 0) return [];
+  const heading: TextBlock = { kind: "text", tone: "heading", text: voice.common.howCounted };
+  return [heading, ...findings.map((finding) => plain(sayFinding(voice, finding)))].map(
+    (block): TextBlock => ({ ...block, isDetail: true }),
+  );
 }
 
 function resultRows(
@@ -80,34 +119,39 @@ function resultRows(
   return [{ kind: "rows", rows }];
 }
 
-function factBlocks(
+function toldRows(voice: TopicVoice, facts: KnownFacts): RowsBlock[] {
+  const told = listedFacts(voice, facts).filter(({ known }) => known.from !== "assumed");
+  return rowsUnder(
+    voice.common.countedWith,
+    told.map(({ fact, known }) => factRow(voice, fact, known, toldNote(voice, fact, known))),
+  );
+}
+
+function assumedBlocks(
   voice: TopicVoice,
   facts: KnownFacts,
   taken: NonNullable<Answer["assumed"]>,
   walk: string,
 ): Block[] {
-  // What a guide asked stands in the answer's own table.
-  const entries = Object.entries(facts)
-    .map(([id, known]) => ({ fact: factOf(voice, id), known }))
-    .filter(({ fact }) => fact.spec.unlisted !== true);
-  const told = entries.filter(({ known }) => known.from !== "assumed");
-  const assumed = entries.filter(({ known }) => known.from === "assumed");
+  const assumed = listedFacts(voice, facts).filter(({ known }) => known.from === "assumed");
   const change: Button[] = assumed.map(({ fact }) => ({
     label: voice.common.change(fact.words.label),
     say: voice.common.say.change(fact.id),
     aim: { walk, fact: fact.id },
   }));
-  return [
-    ...rowsUnder(
-      voice.common.countedWith,
-      told.map(({ fact, known }) => factRow(voice, fact, known, toldNote(voice, fact, known))),
-    ),
-    ...rowsUnder(
-      voice.common.assumed,
-      assumed.map(({ fact, known }) => factRow(voice, fact, known, assumedNote(voice, fact, taken[fact.id]?.source))),
-    ),
-    ...(change.length === 0 ? [] : [buttons(change)]),
-  ];
+  const rows = rowsUnder(
+    voice.common.assumed,
+    assumed.map(({ fact, known }) => factRow(voice, fact, known, assumedNote(voice, fact, taken[fact.id]?.source))),
+  );
+  const blocks = [...rows, ...(change.length === 0 ? [] : [buttons(change)])];
+  return assumed.length <= MOST_OPEN_ASSUMED ? blocks : blocks.map((block) => ({ ...block, isDetail: true as const }));
+}
+
+/** What a guide asked stands in the answer's own table. */
+function listedFacts(voice: TopicVoice, facts: KnownFacts) {
+  return Object.entries(facts)
+    .map(([id, known]) => ({ fact: factOf(voice, id), known }))
+    .filter(({ fact }) => fact.spec.unlisted !== true);
 }
 
 function rowsUnder(heading: string, rows: readonly Row[]): RowsBlock[] {

@@ -2,7 +2,7 @@ import type { FactValue } from "../declaration/facts.ts";
 import type { Guidance } from "../declaration/topic.ts";
 import { buildHazardBlock, buildStopBlock } from "./build-hazard-block.ts";
 import { buildTableBlock } from "./build-table-blocks.ts";
-import type { Block, Button, Card, TextBlock } from "./card.ts";
+import type { Block, Button, Card, TableBlock, TextBlock } from "./card.ts";
 import { type FactVoice, factOf, sayFinding, showValue, type TopicVoice, writeValue } from "./voice.ts";
 
 /** The question on the table, as the conversation sees it. */
@@ -41,7 +41,7 @@ export function buildQuestionCard(voice: TopicVoice, question: Question, notes: 
     },
     ...(answers.length === 0 ? [] : [{ kind: "buttons" as const, buttons: answers }]),
     { kind: "buttons", buttons: moveButtons(voice, fact, question) },
-    ...(guidance?.about ?? []).map((table) => buildTableBlock(voice, table)),
+    ...buildAbout(voice, guidance),
   ];
   return {
     title: voice.words.title,
@@ -51,6 +51,14 @@ export function buildQuestionCard(voice: TopicVoice, question: Question, notes: 
       .concat(stop.length > 0 ? [] : [prompt])
       .join(" "),
   };
+}
+
+/** The first table stands open below the answers; more are there for who wants to know. */
+function buildAbout(voice: TopicVoice, guidance: Guidance | undefined): readonly TableBlock[] {
+  return (guidance?.about ?? []).map((table, index): TableBlock => {
+    const block = buildTableBlock(voice, table);
+    return index === 0 ? block : { ...block, isDetail: true };
+  });
 }
 
 function answerButtons(voice: TopicVoice, fact: FactVoice, question: Question): Button[] {

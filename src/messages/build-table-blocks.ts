@@ -1,4 +1,4 @@
-import type { AnswerTable } from "../declaration/answer.ts";
+import type { AnswerTable, Finding, TableCell } from "../declaration/answer.ts";
 import type { Chart, ChartSeries } from "../declaration/chart.ts";
 import type { QuantityKind } from "../units/quantity-kinds.ts";
 import type { ChartBlock, TableBlock } from "./card.ts";
@@ -15,12 +15,17 @@ export function buildTableBlock(voice: TopicVoice, table: AnswerTable): TableBlo
     kind: "table",
     caption: texts?.title ?? table.id,
     columns: columns.map((id) => texts?.columns[id] ?? id),
-    rows: table.rows.map((row) =>
-      row.map((cell) =>
-        typeof cell === "object" && "code" in cell ? sayFinding(voice, cell) : showDatum(voice, cell),
-      ),
-    ),
+    rows: table.rows.map((row) => row.map((cell) => showCell(voice, cell))),
   };
+}
+
+function showCell(voice: TopicVoice, cell: TableCell): string {
+  if (isList(cell)) return cell.map((finding) => sayFinding(voice, finding)).join(" ");
+  return typeof cell === "object" && "code" in cell ? sayFinding(voice, cell) : showDatum(voice, cell);
+}
+
+function isList(cell: TableCell): cell is readonly Finding[] {
+  return Array.isArray(cell);
 }
 
 /** A chart with its words, a text that says the same, and a table of its points. */
@@ -35,7 +40,7 @@ export function buildChartBlock(voice: TopicVoice, chart: Chart): ChartBlock {
     title,
     alt: [title, ...describable(chart.series).map((series) => describeSeries(voice, chart, series, labels))].join(". "),
     labels: { x: voice.common.axes[chart.xKind], ...monthLabels(voice, chart), ...labels },
-    table: tabulate(voice, chart, title, labels),
+    table: tabulate(voice, chart, voice.common.chartNumbers(title), labels),
   };
 }
 
@@ -88,12 +93,12 @@ function describeSeries(voice: TopicVoice, chart: Chart, series: ChartSeries, la
   );
 }
 
-function tabulate(voice: TopicVoice, chart: Chart, title: string, labels: Labels): TableBlock {
+function tabulate(voice: TopicVoice, chart: Chart, caption: string, labels: Labels): TableBlock {
   const shown = tabulable(chart.series);
   const xs = pickEvenly([...new Set(shown.flatMap((series) => series.x))].sort((a, b) => a - b));
   return {
     kind: "table",
-    caption: title,
+    caption,
     columns: [voice.common.axes[chart.xKind], ...shown.map((series) => labels[series.id] ?? series.id)],
     rows: xs.map((x) => [showX(voice, chart, x), ...shown.map((series) => showPoint(voice, series, x))]),
   };

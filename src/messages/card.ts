@@ -29,18 +29,25 @@ export type Block =
   | ChartBlock
   | ProgressBlock;
 
+/**
+ * Set on what the first screen can do without: a door shows it folded, or after the rest, and never leaves it out. A
+ * heading, a headed list or a table begins a fold; what follows without a title of its own belongs to it.
+ */
+interface Foldable {
+  readonly isDetail?: true;
+}
 /** The number or the sentence that answers the question. */
 export interface HeadlineBlock {
   readonly kind: "headline";
   readonly text: string;
 }
-export interface TextBlock {
+export interface TextBlock extends Foldable {
   readonly kind: "text";
   readonly tone: "plain" | "quiet" | "heading" | "problem";
   readonly text: string;
 }
 /** Label and value pairs; `note` is a short remark such as "assumed". */
-export interface RowsBlock {
+export interface RowsBlock extends Foldable {
   readonly kind: "rows";
   readonly heading?: string;
   readonly rows: readonly Row[];
@@ -50,7 +57,7 @@ export interface Row {
   readonly value: string;
   readonly note?: string;
 }
-export interface TableBlock {
+export interface TableBlock extends Foldable {
   readonly kind: "table";
   readonly caption: string;
   readonly columns: readonly string[];
@@ -74,7 +81,7 @@ export interface QuestionBlock {
   /** "2 of 5". */
   readonly progress?: string;
 }
-export interface ButtonsBlock {
+export interface ButtonsBlock extends Foldable {
   readonly kind: "buttons";
   readonly buttons: readonly Button[];
 }

@@ -45,6 +45,8 @@ export interface CommonTexts {
   readonly source: (title: string, basis: string) => string;
   readonly axes: Readonly<Record<Chart["xKind"], string>>;
   readonly chartSpan: (name: string, low: string, high: string, from: string, to: string) => string;
+  /** Names the table of a chart. */
+  readonly chartNumbers: (title: string) => string;
   readonly chartEmpty: (name: string) => string;
 
   /** A moment of this year: day, name of the month, time of day. */
@@ -68,6 +70,10 @@ export interface CommonTexts {
   readonly cautionNotShown: (caution: string) => string;
   readonly skipNeedsWords: (caution: string) => string;
 
+  /** Numbers that the first screen can do without. */
+  readonly moreNumbers: string;
+  /** How an answer was come by. */
+  readonly howCounted: string;
   readonly countedWith: string;
   readonly assumed: string;
   readonly change: (label: string) => string;

@@ -29,6 +29,47 @@ export interface JobTexts {
     readonly unknown_type: string;
     readonly damaged: string;
   };
+  /** What a message wrote into a job, said under its card. Lists arrive joined. */
+  readonly savedFacts: (job: string, labels: string) => string;
+  readonly savedReading: (job: string, label: string) => string;
+  readonly savedStatus: (job: string, status: string) => string;
+  readonly savedItem: (what: string, owner: string, due: string) => string;
+  readonly closedItem: (what: string) => string;
+  readonly savedParts: (job: string, kinds: string) => string;
+  readonly takenBack: (job: string) => string;
+  readonly staysInJob: (job: string) => string;
+  readonly notSaved: (job: string, why: string) => string;
+  readonly posted: string;
+  readonly noTeamChannel: string;
+  /** The record of a job, and the summary that the team reads. */
+  readonly record: {
+    readonly title: (job: string, status: string) => string;
+    readonly status: string;
+    readonly day: string;
+    readonly unit: string;
+    readonly place: string;
+    readonly customer: string;
+    readonly people: string;
+    readonly permit: string;
+    readonly facts: string;
+    readonly factNote: (by: string) => string;
+    readonly readings: string;
+    readonly readingColumns: readonly [what: string, measured: string, expected: string, stands: string];
+    readonly accepted: string;
+    readonly notAccepted: (because: string) => string;
+    readonly notJudged: string;
+    readonly steps: string;
+    readonly untaken: string;
+    readonly items: string;
+    readonly parts: string;
+    readonly files: string;
+    readonly time: string;
+    readonly settings: string;
+    readonly cautions: string;
+    readonly headline: (unit: string, place: string) => string;
+    readonly noUnit: string;
+    readonly nothingOpen: string;
+  };
   /** Under a post that may have been sent before. */
   readonly mayRepeat: string;
   readonly lostPostsTitle: string;

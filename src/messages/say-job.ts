@@ -1,14 +1,13 @@
+import type { JobEntry } from "../jobs/job.ts";
 import type { JobRefusal } from "../jobs/job-rules.ts";
 import type { KeptPost } from "../ports/outbox.ts";
 import { buildNoticeCard } from "./build-notice-card.ts";
 import type { Card } from "./card.ts";
-import { jobs as en } from "./en/jobs.ts";
-import { jobs as es } from "./es/jobs.ts";
-import type { JobTexts } from "./job-texts.ts";
+import { JOB_TEXTS, labelOfKept, labelOfStep, nameOf } from "./job-labels.ts";
 import type { Language } from "./language.ts";
+import type { Voice } from "./voice.ts";
 
-/** The sentences of both languages about job records. */
-export const JOB_TEXTS: Readonly<Record<Language, JobTexts>> = { en, es };
+export { JOB_TEXTS };
 
 /** Why a change to a job is not made, with what can be done instead. */
 export function sayJobRefusal(language: Language, refusal: JobRefusal): string {
@@ -59,6 +58,33 @@ export function buildLostPostsCard(language: Language, lost: readonly KeptPost[]
     texts.lostPost(post.card.title, `${post.channel.door} ${post.channel.id}`, because),
   );
   return first === undefined ? undefined : buildNoticeCard(texts.lostPostsTitle, [first, ...others], [], "problem");
+}
+
+/** What a message wrote into jobs, a line each, as it stands under the card. Openings are what the card itself says. */
+export function sayWritten(voice: Voice, entries: readonly JobEntry[]): readonly string[] {
+  const texts = JOB_TEXTS[voice.language];
+  return entries.flatMap(({ job, change }): string[] => {
+    switch (change.kind) {
+      case "facts":
+        return [
+          texts.savedFacts(job, list(Object.keys(change.facts).map((fact) => labelOfKept(voice, change.topic, fact)))),
+        ];
+      case "reading":
+        return [texts.savedReading(job, labelOfStep(voice, change.reading.id))];
+      case "status":
+        return [texts.savedStatus(job, texts.statuses[change.status])];
+      case "item_opened":
+        return [
+          texts.savedItem(labelOfStep(voice, change.item.what), nameOf(voice, change.item.owner), change.item.due),
+        ];
+      case "item_closed":
+        return [texts.closedItem(labelOfStep(voice, change.item))];
+      case "parts":
+        return [texts.savedParts(job, String(Object.keys(change.parts).length))];
+      default:
+        return [];
+    }
+  });
 }
 
 function list(words: readonly string[]): string {

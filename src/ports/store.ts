@@ -104,6 +104,8 @@ export interface JobFilter {
   readonly to?: string;
   /** Id of somebody who does it. */
   readonly person?: string;
+  /** Jobs that were told a fact whose id begins so. */
+  readonly told?: string;
 }
 export interface ChannelCard {
   readonly id: string;

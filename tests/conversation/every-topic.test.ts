@@ -70,6 +70,11 @@ describe.each(READERS)("in $language and $units", { timeout: 240_000 }, (reader)
           expect(promptOf(card)).toBeDefined();
           continue;
         }
+        if (library.topics.get(topic)?.uses === "job" && talk.state.last?.topic !== topic) {
+          // Without a job open it says which words open one.
+          expect(textsOf(card).join(" "), example).toMatch(/job|trabajo/);
+          continue;
+        }
         expect(card.verdict, `${example}: ${card.summary}`).toBeDefined();
         expect(talk.state.last?.topic).toBe(topic);
         expect(talk.say(say.how()).blocks.length).toBeGreaterThan(2);

@@ -33,6 +33,7 @@ const SIBLINGS_APART: readonly { readonly folder: RegExp; readonly machinery: Re
   { folder: /^src\/topics\/([a-z-]+)\.ts$/, machinery: /^$/ },
   { folder: /^src\/cautions\/[a-z-]+\/([a-z-]+)\.ts$/, machinery: /^$/ },
   { folder: /^src\/jobs\/kit-rules\/([a-z-]+)\.ts$/, machinery: /^$/ },
+  { folder: /^src\/jobs\/startup-steps\/([a-z-]+)\.ts$/, machinery: /^$/ },
   { folder: /^src\/faults\/causes\/([a-z-]+)\.ts$/, machinery: /^$/ },
 ];
 /** Packages that only one room may use. */

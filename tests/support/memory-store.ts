@@ -99,7 +99,7 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
       return copy(here.filter(isNewest).map(({ conversation: _, ...mark }) => mark));
     },
     findJob: async (number) => copy(projectJob(rows.jobs.get(number) ?? [])),
-    listJobs: async ({ statuses, from, to, person: doer }) => {
+    listJobs: async ({ statuses, from, to, person: doer, told }) => {
       const jobs = [...rows.jobs.values()].flatMap((events) => projectJob(events) ?? []);
       const key = ({ day = "9999", number }: Job) => `${day} ${number.padStart(9, "0")}`;
       return copy(
@@ -109,6 +109,7 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
             ({ day = "" }) => (from === undefined || day >= from) && (to === undefined || (day !== "" && day <= to)),
           )
           .filter(({ people }) => doer === undefined || people.includes(doer))
+          .filter(({ facts }) => told === undefined || Object.keys(facts).some((fact) => fact.startsWith(told)))
           .sort((a, b) => key(a).localeCompare(key(b))),
       );
     },

@@ -358,6 +358,73 @@ const big: Card = {
 
 const bare: Card = { title: "Stopped", summary: "Stopped. Nothing was lost.", blocks: [] };
 
+/** An answer with more than a phone should show at once. */
+const details: Card = {
+  verdict: { kind: "no", word: "No" },
+  title: "Room for a heat pump",
+  summary: "No: make the door louvered.",
+  blocks: [
+    { kind: "headline", text: "Make the door louvered" },
+    { kind: "rows", rows: [{ label: "Room at its lowest", value: "37 °F" }] },
+    {
+      kind: "table",
+      caption: "Causes",
+      columns: ["Cause", "Likely", ""],
+      rows: [
+        ["Thermostat or relay stays open", "79 %", "████████░░"],
+        ["Something not in the list", "7.8 %", "█░░░░░░░░░"],
+      ],
+    },
+    { kind: "buttons", buttons: [{ label: "Louvered door", say: "room door=louvred" }] },
+    { kind: "rows", heading: "More numbers", isDetail: true, rows: [{ label: "Highest humidity", value: "81 %" }] },
+    { kind: "text", tone: "heading", text: "How it was counted", isDetail: true },
+    { kind: "text", tone: "plain", text: "The room is taken as well mixed.", isDetail: true },
+    {
+      kind: "table",
+      caption: "What to change, the cheapest first",
+      isDetail: true,
+      columns: ["Change", "Low in the room", "Humidity", "COP", "Electricity a day", "Enough?"],
+      rows: [["Low and high grille, 120 in² each", "50 °F", "64 %", "3.05", "4.6 kWh", "Helps, not enough"]],
+    },
+    {
+      kind: "table",
+      caption: "The same unit in closed rooms",
+      isDetail: true,
+      columns: ["Volume", "Low in the room", "COP"],
+      rows: [["450 ft³", "45 °F", "2.92"]],
+    },
+    {
+      kind: "rows",
+      heading: "Assumed",
+      isDetail: true,
+      rows: [{ label: "People", value: "3", note: "common practice" }],
+    },
+    {
+      kind: "buttons",
+      isDetail: true,
+      buttons: [{ label: "Change: People", say: "change people", aim: { walk: "w3", fact: "people" } }],
+    },
+  ],
+};
+
+/** A question with more answers than a phone has room for as buttons. */
+const manyAnswers: Card = {
+  title: "Find a fault",
+  summary: "Which of these comes nearest?",
+  blocks: [
+    { kind: "question", prompt: "Which of these comes nearest?", progress: "Question 1" },
+    {
+      kind: "buttons",
+      buttons: Array.from({ length: 41 }, (_, index) => ({
+        label: `Complaint ${index + 1}, or something very much like it`,
+        say: `Complaint ${index + 1}`,
+        aim: { walk: "w3", fact: "symptom" },
+      })),
+    },
+    { kind: "buttons", buttons: [{ label: "Stop", say: "stop", aim: { walk: "w3", fact: "symptom" } }] },
+  ],
+};
+
 export const SAMPLE_CARDS: Readonly<Record<string, Card>> = {
   answer,
   question,
@@ -365,6 +432,8 @@ export const SAMPLE_CARDS: Readonly<Record<string, Card>> = {
   form,
   chart,
   progress,
+  details,
+  manyAnswers,
   refusal,
   problem,
   big,

@@ -22,13 +22,16 @@ const walk = (id: string): Walk => ({
 /** A state that has every part filled in, with an open walk when it gets an id. */
 export function stateWith(walkId?: string): ConversationState {
   return {
-    ...(walkId !== undefined && { walk: { ...walk(walkId), unsettled: [UNKNOWN_WORD, AMBIGUOUS], revises: "r1" } }),
+    ...(walkId !== undefined && {
+      walk: { ...walk(walkId), unsettled: [UNKNOWN_WORD, AMBIGUOUS], revises: "r1", job: "1001" },
+    }),
     parked: [walk("parked")],
     last: {
       topic: "mix",
       facts: { hot: { value: 57.2, from: "asked" } },
       walk: "w0",
       numbers: { mix_fraction_hot: { kind: "share", value: 0.62 } },
+      job: "1001",
     },
     shown: [
       {
@@ -45,10 +48,12 @@ export function stateWith(walkId?: string): ConversationState {
       },
       { id: "relief_setting_high", severity: "stop", data: {}, walk: "w0", isPast: true },
     ],
+    job: "1001",
     walksStarted: 3,
     past: [
       { walk: walk("before"), parked: [] },
       { units: "us", language: "en" },
+      { job: "1002", entered: { job: "1001", events: [3, 4] } },
       { marked: [{ caution: "relief_setting_high", about: "{}" }] },
     ],
   };

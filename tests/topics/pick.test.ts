@@ -1,14 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { parseRequest } from "../../src/conversation/grammar/parse-request.ts";
-import type { Answer, Finding } from "../../src/declaration/answer.ts";
+import type { Answer, Finding, TableCell } from "../../src/declaration/answer.ts";
 import type { FactValue } from "../../src/declaration/facts.ts";
 import { runTopic } from "../../src/declaration/run-topic.ts";
+import { buildTableBlock } from "../../src/messages/build-table-blocks.ts";
 import { sayFinding, speakOf, voiceFor } from "../../src/messages/voice.ts";
 import { cost } from "../../src/topics/cost.ts";
 import { pick } from "../../src/topics/pick.ts";
 import { size } from "../../src/topics/size.ts";
 import { toBase } from "../../src/units/convert.ts";
-import type { Quantity } from "../../src/units/quantity-kinds.ts";
 import { library } from "../support/ask-library.ts";
 import { codesOf, resultOf } from "../support/ask-topic.ts";
 import { answerWithSeeds, askWithSeeds, refusalWithSeeds, seedBooks, type Told } from "../support/ask-with-seeds.ts";
@@ -18,11 +18,16 @@ const inch = (value: number) => toBase(value, "in");
 /** Five models of the demo company fit under 71 in and have this mode. */
 const LOW_SPOT: Told = { people: 2, height: inch(71), mode: "heat_pump_first", setpoint: F(130), days: 60 };
 
-type Cell = Quantity | Finding | string;
+type Cell = TableCell;
 const rowsOf = (answer: Answer, id: string): readonly (readonly Cell[])[] =>
   answer.tables?.find((table) => table.id === id)?.rows ?? [];
 const numberIn = (cell: Cell | undefined) => (typeof cell === "object" && "value" in cell ? cell.value : Number.NaN);
-const codeIn = (cell: Cell | undefined) => (typeof cell === "object" && "code" in cell ? cell.code : "");
+const codeIn = (cell: Cell | undefined) =>
+  typeof cell === "object" && "code" in cell && typeof cell.code === "string" ? cell.code : "";
+const reasonsOf = (rows: readonly (readonly Cell[])[], model: string) => {
+  const reasons = rows.find(([name]) => name === model)?.[1];
+  return Array.isArray(reasons) ? reasons : [];
+};
 
 function factsOf(request: string): { readonly topic: string | undefined; readonly told: Told } {
   const { topic, facts, problems } = parseRequest(request, library, { language: "en", units: "us" });
@@ -63,14 +68,21 @@ describe("a site where some models fit", () => {
     expect(new Set([...ranked, ...out])).toEqual(new Set(seedBooks.catalogue.map(({ name }) => name)));
   });
   test("says for each refusal what is needed and what there is", () => {
-    const tall = refused.find(([name]) => name === "Hollin 80")?.[1];
-    expect(tall).toMatchObject({ code: "refused_height" });
+    const [tall] = reasonsOf(refused, "Hollin 80");
     const voice = speakOf(voiceFor(library, { language: "en", units: "us" }), "pick");
-    expect(typeof tall === "object" && "code" in tall && sayFinding(voice, tall)).toBe(
-      "It needs 80 in with the clearance above; there are 71 in.",
+    expect(tall && sayFinding(voice, tall)).toBe("It needs 80 in with the clearance above; there are 71 in.");
+    expect(reasonsOf(refused, "Tarnley 50 plug-in").map(({ code }) => code)).toEqual(["refused_mode"]);
+  });
+  test("names a refused model once, with all its reasons in one row", () => {
+    const narrow = answerWithSeeds(pick, { ...LOW_SPOT, height: inch(66), door: inch(21), days: 20 });
+    const rows = rowsOf(narrow, "refused");
+    expect(new Set(rows.map(([name]) => name)).size).toBe(rows.length);
+    expect(reasonsOf(rows, "Hollin 80").map(({ code }) => code)).toEqual(
+      expect.arrayContaining(["refused_door", "refused_height"]),
     );
-    const plugIn = refused.filter(([name]) => name === "Tarnley 50 plug-in");
-    expect(plugIn.map(([, reason]) => codeIn(reason))).toEqual(["refused_mode"]);
+    const voice = speakOf(voiceFor(library, { language: "es", units: "us" }), "pick");
+    const shown = buildTableBlock(voice, { id: "refused", rows }).rows.find(([name]) => name === "Hollin 80");
+    expect(shown?.[1]).toMatch(/21 in\..+66 in\./);
   });
   test("says that a tank over 120 °F needs a mixing valve, before anything else", () => {
     expect(codesOf(given)[0]).toBe("fit_valve");
@@ -172,8 +184,7 @@ describe("where all that fit run cold", () => {
   test("says how often, at the warmest way to run it", () => {
     expect(given.verdict).toBe("no");
     expect(given.headline.code).toBe("all_cold");
-    const reason = rowsOf(given, "refused").find(([name]) => name === "Hollin 40")?.[1];
-    expect(codeIn(reason)).toBe("cold_heat_pump_only");
+    expect(reasonsOf(rowsOf(given, "refused"), "Hollin 40").map(({ code }) => code)).toEqual(["cold_heat_pump_only"]);
   });
   test("offers more cold days only where half of the days would do", () => {
     expect(given.next).toEqual([]);

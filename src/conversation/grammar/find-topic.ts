@@ -23,6 +23,7 @@ interface TopicNames {
 }
 
 const WORD = /[\p{L}\p{M}_]+(?:['-][\p{L}\p{M}_]+)*/uy;
+const PAIR_NEXT = /^ +[a-z_]+ ?=/;
 /** A topic's word stands among the first words of a request. */
 const MOST_WORDS = 12;
 const MOST_TOPICS = 3;
@@ -39,6 +40,8 @@ export function findTopic(folded: string, library: Library, known: string | unde
   const found = scanTopic(folded, names, current !== undefined);
   if (current === undefined) return found;
   if (found?.span === undefined || found.topic === current) return found ?? { topic: current };
+  // "size days=20" and every button that asks another topic: nobody writes a pair right after the word of a fact.
+  if (PAIR_NEXT.test(folded.slice(found.span.end))) return found;
   const { book } = wordsOf(library, current);
   const here = matchPhrase(book, folded, found.span.start, endsWord);
   return here?.meanings.some(({ as }) => as !== "filler") ? { topic: current } : found;

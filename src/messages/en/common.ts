@@ -98,6 +98,7 @@ export const common: CommonTexts = {
     count: "Count",
   },
   chartSpan: (name, low, high, from, to) => `${name}: ${low} to ${high}, between ${from} and ${to}`,
+  chartNumbers: (title) => `${title}: the numbers`,
   chartEmpty: (name) => `${name}: no points`,
 
   moment: (day, month, time) => `${day} ${month.slice(0, 3)} ${time}`,
@@ -121,6 +122,8 @@ export const common: CommonTexts = {
   cautionNotShown: (caution) => `I have not shown you the caution ${caution} here. Ask the question that raises it.`,
   skipNeedsWords: (caution) => `A caution is skipped only with a reason. Type: skip ${caution} because, and why.`,
 
+  moreNumbers: "More numbers",
+  howCounted: "How it was counted",
   countedWith: "Counted with",
   assumed: "Assumed",
   change: (label) => `Change: ${label}`,

@@ -98,6 +98,7 @@ export const common: CommonTexts = {
     count: "Cantidad",
   },
   chartSpan: (name, low, high, from, to) => `${name}: ${low} a ${high}, entre ${from} y ${to}`,
+  chartNumbers: (title) => `${title}: los números`,
   chartEmpty: (name) => `${name}: sin puntos`,
 
   moment: (day, month, time) => `${day} ${month.slice(0, 3)} ${time}`,
@@ -122,6 +123,8 @@ export const common: CommonTexts = {
   skipNeedsWords: (caution) =>
     `Una advertencia solo se omite con un motivo. Escriba: omitir ${caution} porque, y por qué.`,
 
+  moreNumbers: "Más números",
+  howCounted: "Cómo se calculó",
   countedWith: "Calculado con",
   assumed: "Supuesto",
   change: (label) => `Cambiar: ${label}`,

@@ -1,0 +1,58 @@
+import type { Books } from "../books/books.ts";
+import type { Run, Show, Turn } from "../conversation/turn.ts";
+import { dayAt } from "../crew/zone-time.ts";
+import type { Job } from "../jobs/job.ts";
+import { LIVE } from "../jobs/job-rules.ts";
+import type { WorkspaceStore } from "../ports/store.ts";
+import type { DeskRoom, Service } from "./serve.ts";
+
+/** What may be the number of a job, and how many of them a message is looked through for. */
+const NUMBER = /\b\d{3,9}\b/g;
+const MOST_NUMBERS = 3;
+const SAYS_JOB = /^\s*(job|trabajo)\b/i;
+
+/** The job that a message is about: the one that it names, else the one that is talked about. */
+export async function jobOfRun({ workspace }: Service, decision: Run | Show, turn: Turn): Promise<Job | undefined> {
+  if (decision.kind !== "run") return turn.job;
+  const named = decision.topic === "job" ? decision.facts["number"]?.value : decision.job;
+  if (typeof named !== "string" || named === turn.job?.number) return turn.job;
+  return await workspace.findJob(named);
+}
+
+/** What a topic that is about the records gets to see besides the books. */
+export async function lendRecords(service: Service, decision: Run, turn: Turn): Promise<Books> {
+  const job = await jobOfRun(service, decision, turn);
+  const { room, workspace } = service;
+  const begins = decision.facts["task"]?.value === "new";
+  return {
+    ...room.books,
+    today: today(room),
+    jobs: await workspace.listJobs({ statuses: LIVE }),
+    ...(job && { openJob: job }),
+    ...(begins && { nextJob: await workspace.nextJobNumber() }),
+  };
+}
+
+/**
+ * Numbers of jobs that a message may name: those of the books, and those in the message that the store knows. Whoever says
+ * that it is a job means one, known or not.
+ */
+export async function jobNumbers(
+  text: string,
+  ofBooks: readonly string[],
+  workspace: WorkspaceStore,
+): Promise<readonly string[]> {
+  const typed = [...new Set(text.match(NUMBER) ?? [])].filter((number) => !ofBooks.includes(number));
+  if (SAYS_JOB.test(text)) return [...ofBooks, ...typed];
+  const found = await Promise.all(typed.slice(0, MOST_NUMBERS).map((number) => workspace.findJob(number)));
+  return [...ofBooks, ...found.flatMap((job) => (job ? [job.number] : []))];
+}
+
+/** Today's date where the company is. */
+export function today({ books, clock }: DeskRoom): string {
+  return dayAt(books.company.timeZone, clock.now_ms());
+}
+
+export function isJobChanged(error: unknown): boolean {
+  return error instanceof Error && "code" in error && error.code === "job_changed";
+}

@@ -1,0 +1,167 @@
+import type { StepChange } from "../conversation/state.ts";
+import { toldInMessage } from "../conversation/told-in-message.ts";
+import type { Show, Turn } from "../conversation/turn.ts";
+import type { Job, JobChange, JobEntry, JobEvent } from "../jobs/job.ts";
+import type { JobAct } from "../jobs/job-act.ts";
+import { type JobRefusal, refuseEntry } from "../jobs/job-rules.ts";
+import { addToJob } from "../jobs/project-job.ts";
+import { buildNoticeCard } from "../messages/build-notice-card.ts";
+import type { Card, TextBlock } from "../messages/card.ts";
+import { problem, quiet } from "../messages/notes.ts";
+import { JOB_TEXTS, sayJobRefusal, sayWritten } from "../messages/say-job.ts";
+import { voiceFor } from "../messages/voice.ts";
+import type { Post } from "../ports/outbox.ts";
+import type { Door, Person } from "../ports/store.ts";
+import { summaryPosts } from "./summary-post.ts";
+
+/** A message that may write into a job: who says it, and the job as it stands. */
+export interface JobWriting {
+  readonly turn: Turn;
+  readonly person: Person;
+  readonly door: Door;
+  readonly workspace: string;
+  readonly now_ms: number;
+  /** Everything that happened to the open job. */
+  readonly events: readonly JobEvent[];
+}
+/** What is to be shown and saved. */
+export interface Written {
+  readonly shown: Show;
+  readonly jobs: readonly JobEntry[];
+  readonly posts: readonly Post[];
+}
+
+/**
+ * Settles what a message writes into jobs: what was told, what the answer wants done, and what undo takes back. Nothing is
+ * written that the card does not say; what the rules refuse is said instead.
+ */
+export function writeJob(writing: JobWriting, shown: Show): Written {
+  const { turn, person } = writing;
+  if (shown.takesBack !== undefined) return takeBack(person, shown, shown.takesBack);
+  const { acts = [] } = shown;
+  const told = turn.job === undefined ? [] : toldInMessage(turn, shown, turn.job);
+  if (told.length === 0 && acts.length === 0) return { shown, jobs: [], posts: [] };
+  const draft = told.reduce(tell, startDraft(writing));
+  const done = acts.reduce(act, draft);
+  if (done.stopped !== undefined) return refused(writing, shown, draft, done.stopped);
+  return finishDraft(writing, shown, done);
+}
+
+/** What was told is taken back in the job too; what closed or began a job stays there, and that is said. */
+function takeBack({ language }: Person, shown: Show, { job, events }: NonNullable<Show["takesBack"]>): Written {
+  const texts = JOB_TEXTS[language];
+  const jobs = events.map((amends): JobEntry => ({ job, change: { kind: "withdrawn" }, amends }));
+  const note = jobs.length === 0 ? problem(texts.staysInJob(job)) : quiet(texts.takenBack(job));
+  return { shown: withNotes(shown, [note]), jobs, posts: [] };
+}
+
+/** A job while a message writes into it. */
+interface Draft {
+  readonly writing: JobWriting;
+  readonly job: Job | undefined;
+  readonly entries: readonly JobEntry[];
+  /** What was told could not be kept, and why. */
+  readonly lost?: JobRefusal;
+  /** An act that the rules refuse: then nothing of the answer is done. */
+  readonly stopped?: JobRefusal;
+  /** Number of the job that is talked about from now on; null where none is. */
+  readonly open?: string | null;
+  readonly wantsSummary?: true;
+}
+
+function startDraft(writing: JobWriting): Draft {
+  return { writing, job: writing.turn.job, entries: [] };
+}
+
+function tell(draft: Draft, change: JobChange): Draft {
+  const added = add(draft, change);
+  return "code" in added ? { ...draft, lost: added } : added;
+}
+
+function act(draft: Draft, wanted: JobAct): Draft {
+  if (draft.stopped !== undefined) return draft;
+  switch (wanted.kind) {
+    case "open":
+      return { ...draft, open: wanted.job };
+    case "leave":
+      return { ...draft, open: null };
+    case "summary":
+      return { ...draft, wantsSummary: true };
+    case "begin": {
+      const { job, kind: _, ...opening } = wanted;
+      const begun = add({ ...draft, job: undefined }, { kind: "opened", ...opening }, job);
+      return "code" in begun ? { ...draft, stopped: begun } : { ...begun, open: job };
+    }
+    case "change": {
+      const added = add(draft, wanted.change);
+      return "code" in added ? { ...draft, stopped: added } : added;
+    }
+  }
+}
+
+/** The draft with one more change, or why the rules refuse it. */
+function add(draft: Draft, change: JobChange, number = draft.job?.number ?? ""): Draft | JobRefusal {
+  const { writing, job, entries } = draft;
+  const { person, now_ms, door, events, turn } = writing;
+  const version = number === turn.job?.number ? turn.job.version : 0;
+  const entry: JobEntry = { job: number, change, version };
+  const refusal = refuseEntry(job, events, entry, person);
+  if (refusal !== undefined) return refusal;
+  const who = { by: person.name, person: person.id, at_ms: now_ms, door };
+  const next = addToJob(job, { number: (job?.version ?? 0) + 1, job: number, change, ...who });
+  return { ...draft, job: next, entries: [...entries, entry] };
+}
+
+function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
+  const { person, turn } = writing;
+  const { entries, lost, open, job } = draft;
+  const voice = { ...voiceFor(turn.library, person), ...(turn.books && { books: turn.books }) };
+  const posts = summaryPosts(writing, draft);
+  const texts = JOB_TEXTS[person.language];
+  const notes = [
+    ...sayWritten(voice, entries).map(quiet),
+    ...(lost === undefined
+      ? []
+      : [problem(texts.notSaved(turn.job?.number ?? "", sayJobRefusal(person.language, lost)))]),
+    ...(posts.length > 0 ? [quiet(texts.posted)] : []),
+    ...(draft.wantsSummary && posts.length === 0 ? [problem(texts.noTeamChannel)] : []),
+  ];
+  const entered = enteredBy(turn.job, entries);
+  const noted = withNotes(entered === undefined ? shown : markStep(turn, shown, entered), notes);
+  const { job: _, ...left } = noted.state;
+  const state = open === null ? left : { ...noted.state, ...(open !== undefined && { job: open }) };
+  return { shown: { ...noted, state }, jobs: entries, posts: job === undefined ? [] : posts };
+}
+
+/** Facts and readings can be taken back by undo; what begins or closes a job cannot. */
+function enteredBy(job: Job | undefined, entries: readonly JobEntry[]): StepChange["entered"] {
+  const [first] = entries;
+  if (first === undefined) return undefined;
+  const version = first.job === job?.number ? job.version : 0;
+  const events = entries.flatMap(({ change }, index) =>
+    change.kind === "facts" || change.kind === "reading" ? [version + index + 1] : [],
+  );
+  return { job: first.job, events };
+}
+
+/** Remembers with the step, where it is one, what it wrote. */
+function markStep(turn: Turn, shown: Show, entered: NonNullable<StepChange["entered"]>): Show {
+  const { past } = shown.state;
+  const step = past.at(-1);
+  if (step === undefined || JSON.stringify(past) === JSON.stringify(turn.state.past)) return shown;
+  return { ...shown, state: { ...shown.state, past: [...past.slice(0, -1), { ...step, entered }] } };
+}
+
+/** Nothing of the answer is done; what was told before is kept all the same. */
+function refused(writing: JobWriting, shown: Show, draft: Draft, stopped: JobRefusal): Written {
+  const { language } = writing.person;
+  const card = buildNoticeCard(shown.card.title, [sayJobRefusal(language, stopped)], [], "problem");
+  const { acts: _, ...rest } = shown;
+  return finishDraft(writing, { ...rest, card }, draft);
+}
+
+function withNotes(shown: Show, notes: readonly TextBlock[]): Show {
+  if (notes.length === 0) return shown;
+  const card: Card = { ...shown.card, blocks: [...shown.card.blocks, ...notes] };
+  return { ...shown, card };
+}

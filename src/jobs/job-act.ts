@@ -1,0 +1,23 @@
+import type { JobChange } from "./job.ts";
+
+/**
+ * Something that an answer wants done in the records. The topic only proposes it; the desk asks the rules, and records it
+ * in the commit that keeps the answer, or says why it is not done.
+ */
+export type JobAct =
+  /** This job is talked about from now on. */
+  | { readonly kind: "open"; readonly job: string }
+  /** No job is talked about any more. */
+  | { readonly kind: "leave" }
+  /** A new job under a number that the desk lent. */
+  | {
+      readonly kind: "begin";
+      readonly job: string;
+      readonly customer: string;
+      readonly place: string;
+      readonly day?: string;
+    }
+  /** A change of the open job. */
+  | { readonly kind: "change"; readonly change: JobChange }
+  /** The team reads what became of the open job. */
+  | { readonly kind: "summary" };
