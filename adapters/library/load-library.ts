@@ -26,8 +26,7 @@ export async function loadLibrary(root: string = SOURCES): Promise<Library> {
   const reading = loadFaults(root);
   // Awaited below; a fault of the other folders is told first.
   reading.catch(() => undefined);
-  const topics = await gatherTopics(gathering);
-  const cautions = await gatherCautions(gathering);
+  const [topics, cautions] = await Promise.all([gatherTopics(gathering), gatherCautions(gathering)]);
   const [en, es] = await Promise.all(LANGUAGES.map((language) => gatherTexts(gathering, language, topics, cautions)));
   gathering.throwFaults();
   if (en === undefined || es === undefined) throw new Error("a language was not read");
@@ -57,16 +56,16 @@ function gatherTopics(gathering: Gathering): Promise<ReadonlyMap<string, Topic>>
 
 /** Cautions by their file's name, whatever area they stand in. */
 async function gatherCautions(gathering: Gathering): Promise<ReadonlyMap<string, AnyCaution>> {
-  const all = new Map<string, AnyCaution>();
-  for (const area of await foldersIn(gathering.root, "cautions")) {
-    const check = (caution: AnyCaution, name: string) => [
-      ...checkCaution(caution, name),
-      ...(all.has(name) ? [`there is a caution ${name} in another area`] : []),
-    ];
-    const found = await gathering.gather(["cautions", area], { exportedAs: () => "caution", read: readCaution, check });
-    for (const [name, caution] of found) all.set(name, caution);
-  }
-  return all;
+  const seen = new Set<string>();
+  const check = (caution: AnyCaution, name: string) => {
+    const isTwice = seen.has(name);
+    seen.add(name);
+    return [...checkCaution(caution, name), ...(isTwice ? [`there is a caution ${name} in another area`] : [])];
+  };
+  const kind = { exportedAs: () => "caution", read: readCaution, check };
+  const areas = await foldersIn(gathering.root, "cautions");
+  const found = await Promise.all(areas.map((area) => gathering.gather(["cautions", area], kind)));
+  return new Map(found.flatMap((cautions) => [...cautions]));
 }
 
 async function gatherTexts(

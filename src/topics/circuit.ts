@@ -165,6 +165,10 @@ export const circuit = declareTopic({
     conductors: ["conductor", "drop", "share", "remark"],
     supplies: ["supply", "rated", "power", "current", "breaker", "recovery"],
   },
+  asides: {
+    results: ["element_resistance", "voltage_drop", "element_power_behind_wire", "recovery_rate"],
+    tables: ["conductors", "supplies"],
+  },
   compute: (facts) => refuse(facts) ?? answer(facts, planCircuit(facts)),
   site: (facts) => describeSite(facts, planCircuit(facts)),
 });

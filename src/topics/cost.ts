@@ -126,6 +126,11 @@ export const cost = declareTopic({
     by_plan: ["plan", "cost"],
   },
   charts: { cost_by_month: ["new_heater", "old_heater"] },
+  asides: {
+    results: ["cop_year", "emissions_saved"],
+    findings: ["gas_by_equation", "prices_set", "factors_set"],
+    tables: ["by_plan"],
+  },
   compute: (facts, books, report) => {
     const unit = planUnit(facts, books);
     if (!unit.ok) return unit.refused;

@@ -152,6 +152,11 @@ export const pick = declareTopic({
     refused: ["model", "reason"],
     limits: ["limit", "there", "refuses", "admits", "from"],
   },
+  asides: {
+    results: ["cop_year", "footprint_load"],
+    findings: ["tried", "chance_for", "prices_set", "only_running_cost"],
+    tables: ["refused"],
+  },
   parts: PARTS,
   compute: (facts, books, _report, done): Answer<Id, F> | OutOfRange<F> => {
     const planned = planPick(facts, books);

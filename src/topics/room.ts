@@ -195,6 +195,21 @@ export const room = declareTopic({
     closed_rooms: ["volume", "low", "cop", "loss"],
   },
   charts: { day: ROOM_SERIES },
+  asides: {
+    results: [
+      "room_temperature_mean",
+      "room_temperature_without",
+      "running_time",
+      "cooling_rate",
+      "humidity",
+      "condensate_per_hour",
+      "airflow_needed",
+      "airflow_left",
+      "capacity_left",
+    ],
+    findings: ["volumes_disagree", "lab_differs", "counted_for", "counted_for_garage", "well_mixed", "square_floor"],
+    tables: ["remedies", "volumes", "closed_rooms"],
+  },
   compute: (facts, books, report) => {
     const refused = refuseRoomUnit(facts, books);
     if (refused) return refused;

@@ -96,6 +96,11 @@ export const schedule = declareTopic({
     compared: ["way", "cost", "energy", "cold_days", "short"],
   },
   charts: { schedule_day: ["setpoint", "price", "heat_ahead", "dear_hours"] },
+  asides: {
+    results: ["energy_per_year", "dear_share", "dear_share_left_alone"],
+    findings: ["day_by_day", "searched", "prices_set"],
+    tables: ["compared"],
+  },
   compute: (facts, books, report): Answer<Id, F> | OutOfRange<F> => {
     const unit = planUnit(facts, books);
     if (!unit.ok) return unit.refused;

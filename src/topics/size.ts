@@ -154,6 +154,10 @@ export const size = declareTopic({
   findings: FINDINGS,
   tables: { remedies: ["change", "chance", "energy", "remark"] },
   charts: { day: DAY_SERIES },
+  asides: {
+    results: ["cop_day", "usable_volume_mixed", "storage_gain", "recovery_rate_heat_pump", "recovery_rate_elements"],
+    findings: ["counted_for", "showers_spread"],
+  },
   compute: (facts, books, report) => {
     const refused = refuseNames(facts, books) ?? refuseForUnit(facts, findUnit(facts, books));
     if (refused) return refused;

@@ -167,6 +167,20 @@ export const supply = declareTopic({
     sizes: ["size", "velocity", "friction", "left", "remark"],
     pressure: ["step", "pressure"],
   },
+  asides: {
+    results: [
+      "fixture_units",
+      "fixture_units_hot",
+      "demand_flow_other",
+      "demand_flow_hot",
+      "pressure_at_start",
+      "elevation_loss",
+      "other_losses",
+      "friction_loss",
+    ],
+    findings: ["curves", "hose_is_steady", "full_demand_all_along"],
+    tables: ["pressure"],
+  },
   compute: (facts) => {
     const known = readCase(facts);
     return refuse(facts, known) ?? answer(facts, known, planSupply(known));

@@ -129,6 +129,7 @@ export const wait = declareTopic({
   facts: FACTS,
   results: RESULTS,
   findings: FINDINGS,
+  asides: { results: ["loop_heat_per_day", "pump_flow", "loop_turnovers"], findings: ["still_air"] },
   compute: (facts, books) => {
     const segments = layOut(facts);
     return "kind" in segments ? segments : (refuseLoop(facts) ?? answer(facts, runOf(facts, segments.run), books));
