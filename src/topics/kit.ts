@@ -46,6 +46,8 @@ type F = FindingOf<typeof FINDINGS>;
 export const kit = declareTopic({
   id: "kit",
   work: "short",
+  // The jobs as they stand now, not only those of the books.
+  uses: "job",
   facts: FACTS,
   results: RESULTS,
   findings: FINDINGS,

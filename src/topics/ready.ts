@@ -46,6 +46,8 @@ type Subject = "person" | "job" | "day";
 export const ready = declareTopic({
   id: "ready",
   work: "short",
+  // The jobs as they stand now, not only those of the books.
+  uses: "job",
   facts: FACTS,
   results: RESULTS,
   findings: FINDINGS,

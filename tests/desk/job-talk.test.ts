@@ -154,7 +154,7 @@ describe("starting up", () => {
     const desk = openJobDesk();
     await sayAll(desk, ...SURVEYED, "startup", "done", "done", "done");
     const outside = await desk.say("95 psi");
-    expect(textsOf(outside)[0]).toBe("Line pressure: 95 psi is not accepted. Accepted: 20 psi to 80 psi.");
+    expect(textsOf(outside)[0]).toBe("Static pressure, measured: 95 psi is not accepted. Accepted: 20 psi to 80 psi.");
     expect(textsOf(outside).join(" ")).toContain("fault");
     expect(promptOf(outside)).toBe("Line pressure: why is it left like this?");
     const again = await desk.say("66 psi");
@@ -211,7 +211,7 @@ describe("starting up", () => {
     const asked = await sayAll(desk, "puesta en marcha", "hecho", "hecho", "hecho");
     expect(promptOf(asked)).toBe("¿Qué marca el manómetro con todo cerrado?");
     expect(textsOf(await desk.say("95 psi"))[0]).toBe(
-      "Presión de la línea: 95 psi no se acepta. Se acepta de 20 psi a 80 psi.",
+      "Presión estática, medida: 95 psi no se acepta. Se acepta de 20 psi a 80 psi.",
     );
     await sayAll(desk, "el regulador llega mañana", "parar");
     const closed = await sayAll(desk, "cierre", "no", "marisol", "2026-12-01");

@@ -18,7 +18,7 @@ export const startupSteps: Readonly<Record<string, StepWords>> = {
     how: "All taps shut. Wipe each joint with a dry paper, wait ten minutes, wipe again.",
   },
   line_pressure: {
-    label: "Line pressure",
+    label: "Static pressure, measured",
     question: "What does the gauge read with everything shut?",
     how: "Gauge on the heater's drain or a hose tap, no water running. Read it for a minute: does it creep?",
   },

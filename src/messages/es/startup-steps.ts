@@ -18,7 +18,7 @@ export const startupSteps: Readonly<Record<string, StepWords>> = {
     how: "Todas las llaves cerradas. Secar cada unión con papel, esperar diez minutos y volver a pasar el papel.",
   },
   line_pressure: {
-    label: "Presión de la línea",
+    label: "Presión estática, medida",
     question: "¿Qué marca el manómetro con todo cerrado?",
     how: "Manómetro en el drenaje del calentador o en una llave de manguera, sin consumo. Mirar un minuto si sube.",
   },
