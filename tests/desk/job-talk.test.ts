@@ -156,9 +156,9 @@ describe("starting up", () => {
     const outside = await desk.say("95 psi");
     expect(textsOf(outside)[0]).toBe("Static pressure, measured: 95 psi is not accepted. Accepted: 20 psi to 80 psi.");
     expect(textsOf(outside).join(" ")).toContain("fault");
-    expect(promptOf(outside)).toBe("Line pressure: why is it left like this?");
+    expect(promptOf(outside)).toBe("Static pressure, measured: why is it left like this?");
     const again = await desk.say("66 psi");
-    expect(textsOf(again)[0]).toBe("Line pressure: 66 psi is accepted.");
+    expect(textsOf(again)[0]).toBe("Static pressure, measured: 66 psi is accepted.");
     const job = await jobOf(desk.store, "1001");
     expect(job?.status).toBe("under_way");
     expect(job?.readings["line_pressure"]).toMatchObject({ isAccepted: true, expected: { kind: "pressure" } });
