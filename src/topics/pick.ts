@@ -27,6 +27,7 @@ import {
 } from "../household/pick-search.ts";
 import { type Best, bestPick, describePickSite } from "../household/pick-site.ts";
 import { bestSteps, helpSteps, PICK_STEPS } from "../household/pick-steps.ts";
+import { SAMPLE_FACTS } from "../household/sample-facts.ts";
 import { toBase } from "../units/convert.ts";
 
 const inches = (...values: readonly number[]) => values.map((value) => toBase(value, "in"));
@@ -84,25 +85,8 @@ const FACTS = {
   place: commonFacts.place,
   month: commonFacts.month,
   rate: commonFacts.rate,
-  limit: {
-    type: "quantity",
-    quantity: "share",
-    min: 0.002,
-    max: 0.5,
-    usual: [0.02, 0.05, 0.1],
-    byNameOnly: true,
-    default: { value: 0.05, source: OUR_HABIT },
-  },
-  days: {
-    type: "quantity",
-    quantity: "count",
-    min: 20,
-    max: 1000,
-    whole: true,
-    usual: [200, 400],
-    byNameOnly: true,
-    default: { value: 200, source: OUR_HABIT },
-  },
+  limit: SAMPLE_FACTS.limit,
+  days: { ...SAMPLE_FACTS.days, max: 1000, usual: [200, 400] },
 } as const satisfies FactSpecs;
 
 const RESULTS = [

@@ -10,6 +10,7 @@ import { writeRequest } from "../declaration/write-request.ts";
 import type { ColdRisk } from "../household/cold-risk.ts";
 import { chartDay, DAY_SERIES } from "../household/day-chart.ts";
 import { peakHourDemand_L } from "../household/peak-hour-worksheet.ts";
+import { SAMPLE_FACTS } from "../household/sample-facts.ts";
 import { offerRemedies, SIZE_CHANGES, tabulateRemedies } from "../household/size-advice.ts";
 import { findUnit, planSize, type SizeCase, VALVE_C } from "../household/size-case.ts";
 import { measureSize, type SizeOutcome } from "../household/size-outcome.ts";
@@ -75,25 +76,7 @@ const FACTS = {
     options: ["any_hour", "quiet_hours"],
     default: { value: "any_hour", source: OUR_HABIT },
   },
-  limit: {
-    type: "quantity",
-    quantity: "share",
-    min: 0.002,
-    max: 0.5,
-    usual: [0.02, 0.05, 0.1],
-    byNameOnly: true,
-    default: { value: 0.05, source: OUR_HABIT },
-  },
-  days: {
-    type: "quantity",
-    quantity: "count",
-    min: 20,
-    max: 2000,
-    whole: true,
-    usual: [200, 1000],
-    byNameOnly: true,
-    default: { value: 200, source: OUR_HABIT },
-  },
+  ...SAMPLE_FACTS,
 } as const satisfies FactSpecs;
 
 const RESULTS = [
