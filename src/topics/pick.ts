@@ -2,7 +2,7 @@ import type { Books } from "../books/books.ts";
 import type { Answer, FindingOf, FindingSpecs, OutOfRange, Verdict } from "../declaration/answer.ts";
 import { q } from "../declaration/answer.ts";
 import { askedFacts } from "../declaration/asked-facts.ts";
-import { commonFacts, OUR_HABIT } from "../declaration/common-facts.ts";
+import { commonFacts } from "../declaration/common-facts.ts";
 import type { FactSpecs, FactsOf } from "../declaration/facts.ts";
 import { declareTopic, type PartsDone, type TopicParts } from "../declaration/topic.ts";
 import { PICK_REFUSALS, type PickCase, planPick } from "../household/pick-case.ts";
