@@ -11,6 +11,7 @@ import type { DeskParts, Inbound, Reply, ShowProgress } from "../desk.ts";
 import { askerRecord } from "../faults/topic/asker-record.ts";
 import { CURED_BY } from "../faults/topic/fault-facts.ts";
 import { foundBefore } from "../faults/topic/found-before.ts";
+import { measuredBefore } from "../faults/topic/measured-before.ts";
 import { buildCancelledCard, buildFaultCard } from "../messages/build-link-card.ts";
 import { buildCalledOffCard, buildProgressCard } from "../messages/build-progress-card.ts";
 import type { Card } from "../messages/card.ts";
@@ -169,6 +170,7 @@ async function makeTurn({ room, inbound, workspace, conversation }: Service, per
     ...(job && { job }),
     record: {
       ...askerRecord(person.id, today(room), room.books, room.library.faults),
+      ...measuredBefore(job),
       ...foundBefore(await workspace.listJobs({ told: CURED_BY })),
     },
     library: room.library,

@@ -30,7 +30,10 @@ export interface FaultWords {
   readonly curedFact: (cause: string) => string;
   readonly notCured: (cause: string) => string;
   readonly record: Readonly<
-    Record<"asker_may" | "asker_tools" | "on_truck" | "found_before" | "display_code" | "passed_over", string>
+    Record<
+      "asker_may" | "asker_tools" | "on_truck" | "found_before" | "measured_before" | "display_code" | "passed_over",
+      string
+    >
   >;
   readonly confidence: string;
   readonly found: (cause: string, share: string) => string;
@@ -57,6 +60,7 @@ export interface FaultWords {
     readonly step_cured: () => string;
     readonly step_not_cured: () => string;
     readonly counts_here: () => string;
+    readonly counted: (data: { readonly times: string }) => string;
     readonly on_truck: (data: { readonly listed: string }) => string;
     readonly not_on_truck: () => string;
   };

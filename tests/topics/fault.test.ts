@@ -3,8 +3,10 @@ import { loadBooks } from "../../adapters/books/load-books.ts";
 import { type ConversationState, EMPTY_STATE } from "../../src/conversation/state.ts";
 import { runTopic } from "../../src/declaration/run-topic.ts";
 import { askerRecord } from "../../src/faults/topic/asker-record.ts";
+import { measuredBefore } from "../../src/faults/topic/measured-before.ts";
 import type { Card } from "../../src/messages/card.ts";
 import { LANGUAGES, type Language } from "../../src/messages/language.ts";
+import type { Quantity } from "../../src/units/quantity-kinds.ts";
 import { library, say } from "../support/ask-library.ts";
 
 const books = await loadBooks(new URL("../../seeds", import.meta.url).pathname, library.cautions, library.faults);
@@ -167,6 +169,31 @@ describe("what the job knows of the site", () => {
       "expansion_unrelieved",
     );
 
+  test("what the start-up measured counts, and each step that is read there is a check of the knowledge", () => {
+    const reading = (step: string, quantity: Quantity) =>
+      [step, { id: step, quantity, isAccepted: true, by: "Ebbe Tarnowell", at_ms: 0 }] as const;
+    const measured = measuredBefore({
+      readings: Object.fromEntries([
+        reading("line_pressure", { kind: "pressure", value: 760 }),
+        reading("handed_over", { kind: "count", value: 1 }),
+      ]),
+    });
+    expect(measured).toEqual({ measured_before: { value: "line_pressure:760", from: "job" } });
+    const high = (before: string) =>
+      topShare(
+        runFault(`fault taps drip at night ${KNOWN} stop_relief_discharge=done${before}`).facts,
+        "supply_pressure_high",
+      );
+    expect(high(" measured_before=line_pressure:760")).toBeGreaterThan(high(""));
+    const checks = library.faults.checks.map(({ id }) => id);
+    for (const step of ["line_pressure", "precharge", "bond", "supply", "first_rise"]) {
+      const value = measuredBefore({
+        readings: Object.fromEntries([reading(step, { kind: "count", value: 1 })]),
+      })["measured_before"]?.value;
+      expect(checks, step).toContain(String(value).split(":")[0]);
+    }
+  });
+
   test("a closed system makes unrelieved expansion likelier", () => {
     expect(share("closed=yes")).toBeGreaterThan(share(""));
   });
@@ -214,6 +241,11 @@ describe("the end", () => {
     const share = (before: string) =>
       topShare(runFault(`fault frost on the coil ${KNOWN}${before}`).facts, "fan_failed");
     expect(share(" found_before=fan_failed:20")).toBeGreaterThan(1.5 * share(""));
+  });
+
+  test("an answer says how often this company found the cause before", () => {
+    expect(talk([`${found} found_before=dirty_filter:3`]).text).toContain("found it before, times: 3.");
+    expect(talk([found]).text).not.toContain("found it before");
   });
 
   test("a script is told the next question", () => {

@@ -1,7 +1,7 @@
 import type { Books } from "../../books/books.ts";
 import { q } from "../../declaration/answer.ts";
 import { numberResult } from "../../declaration/number-result.ts";
-import { isObservation, type Observation } from "../case.ts";
+import { type FaultCase, isObservation, type Observation } from "../case.ts";
 import { expectReading } from "../expected.ts";
 import type { Cause, Check } from "../knowledge.ts";
 import { rateChecks } from "../next-check.ts";
@@ -56,7 +56,7 @@ export function answerFault(shelf: FaultShelf, told: Told, books: Books): Answer
         JUDGEMENT,
       ),
     ],
-    findings: verdict === undefined ? [] : findings(verdict),
+    findings: verdict === undefined ? [] : findings(verdict, known),
     tables: [
       tabulateCandidates(candidates),
       ...tabulateParts(verdict, told),
@@ -95,9 +95,11 @@ function headline(verdict: Verdict | undefined): Finding {
   }
 }
 
-function findings(verdict: Verdict): readonly Finding[] {
+function findings(verdict: Verdict, { counts }: FaultCase): readonly Finding[] {
   if (verdict.kind !== "found" && verdict.kind !== "probable") return [say("how_sure")];
-  return [...sayCause(verdict.cause, verdict.mayRepair), say("how_sure")];
+  const times = counts[verdict.cause.id] ?? 0;
+  const counted = times > 0 ? [say("counted", { times: q("count", times) })] : [];
+  return [...sayCause(verdict.cause, verdict.mayRepair), ...counted, say("how_sure")];
 }
 
 /** The precautions of a remedy come before it; what must not be done comes first of all. */

@@ -5,7 +5,7 @@ import type { FactValue, KnownFacts } from "../../declaration/facts.ts";
 import { PASSED_OVER } from "../../declaration/topic.ts";
 import type { CatalogueModel } from "../../equipment/catalogue.ts";
 import { findModel } from "../../equipment/find-model.ts";
-import type { Asker, FaultCase, Step } from "../case.ts";
+import type { Asker, FaultCase, Observation, Step } from "../case.ts";
 import type { ExpectedFacts } from "../expected/known.ts";
 import { expectReading } from "../expected.ts";
 import {
@@ -53,7 +53,7 @@ export function faultCase(shelf: FaultShelf, told: Told, books: Books): FaultCas
     ...(unitKind && { unitKind }),
     ...(age && { age }),
     site: siteEvidence(told),
-    record: [],
+    record: recordedBefore(shelf, told, books),
     asker: askerOf(told),
     hints: Object.fromEntries(code.flatMap((one) => (one.kind === "cause" ? [[one.cause, one.level]] : []))),
     counts: countsOf(told["found_before"]),
@@ -67,6 +67,15 @@ export function faultCase(shelf: FaultShelf, told: Told, books: Books): FaultCas
 /** The cause whose remedy cured the fault, once somebody has said so. */
 export function curedCause({ knowledge }: FaultShelf, told: Told): Cause | undefined {
   return knowledge.causes.find(({ id }) => told[curedBy(id)] === true);
+}
+
+/** Readings of the start-up, each with what was to be expected. */
+function recordedBefore({ knowledge }: FaultShelf, told: Told, books: Books): readonly Observation[] {
+  return listed(told["measured_before"]).flatMap((pair) => {
+    const [id = "", value = ""] = pair.split(":");
+    const check = knowledge.checks.find((one) => one.id === id);
+    return check === undefined ? [] : readingStep(check, told, books, Number(value));
+  });
 }
 
 /** The unit of the catalogue that is meant, if one was named. */
@@ -196,7 +205,12 @@ function checkSteps(check: Check, told: Told, books: Books, fact: string, value:
   if (fact === readyFor(id)) return [{ kind: "prepared", check: id }];
   if (fact === id) return [{ kind: "outcome", check: id, outcome: String(value) }];
   if (fact !== readingOf(id) || typeof value !== "number") return [];
+  return readingStep(check, told, books, value);
+}
+
+/** A reading with what it should be; one that cannot be judged without it says nothing. */
+function readingStep(check: Check, told: Told, books: Books, value: number): readonly Observation[] {
   const expected = expectReading(check, expectedFacts(told, books));
   if (expected === undefined && check.outcomes.some(({ share }) => share !== undefined)) return [];
-  return [{ kind: "reading", check: id, value, expected: expected?.quantity.value ?? 0 }];
+  return [{ kind: "reading", check: check.id, value, expected: expected?.quantity.value ?? 0 }];
 }

@@ -76,6 +76,8 @@ const RECORD_FACTS = {
   on_truck: { type: "text", ...UNLISTED },
   /** How often this company found each cause: "lower_element_open:3,...". */
   found_before: { type: "text", ...UNLISTED },
+  /** What the start-up measured: "line_pressure:380,...", base units. */
+  measured_before: { type: "text", ...UNLISTED },
   /** A code on the display of the unit. */
   display_code: { type: "text", ...UNLISTED },
   [PASSED_OVER]: { type: "text", ...UNLISTED },

@@ -19,6 +19,7 @@ export const PLAIN_FAULT_FINDINGS = {
   step_cured: {},
   step_not_cured: {},
   counts_here: {},
+  counted: { times: "count" },
   on_truck: { listed: "word" },
   not_on_truck: {},
   cause_something_else: {},

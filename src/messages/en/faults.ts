@@ -65,6 +65,7 @@ export const faults: FaultWords = {
     asker_tools: "Tools at hand",
     on_truck: "On the truck",
     found_before: "Found by this company before",
+    measured_before: "Measured at start-up",
     display_code: "Code on the display",
     passed_over: "Could not be told",
   },
@@ -107,6 +108,7 @@ export const faults: FaultWords = {
     step_cured: () => "Done, and it works",
     step_not_cured: () => "Done, and it is not cured",
     on_truck: ({ listed }) => `On your truck (${listed})`,
+    counted: ({ times }) => `This company found it before, times: ${times}. That weighs in.`,
     counts_here: () =>
       "With a job open it is kept there, and counts a little when this company looks for the next fault.",
     not_on_truck: () => "Not on your truck",

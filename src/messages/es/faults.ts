@@ -65,6 +65,7 @@ export const faults: FaultWords = {
     asker_tools: "Herramientas a la mano",
     on_truck: "En la camioneta",
     found_before: "Encontrado antes por esta empresa",
+    measured_before: "Medido en el arranque",
     display_code: "Código en la pantalla",
     passed_over: "No se pudo saber",
   },
@@ -107,6 +108,7 @@ export const faults: FaultWords = {
     step_cured: () => "Hecho, y ya funciona",
     step_not_cured: () => "Hecho, y sigue igual",
     on_truck: () => "Está en su camioneta",
+    counted: ({ times }) => `Esta empresa ya la encontró antes, veces: ${times}. Eso pesa.`,
     counts_here: () =>
       "Con un trabajo abierto queda ahí, y cuenta un poco cuando esta empresa busque la próxima falla.",
     not_on_truck: () => "No está en su camioneta",

@@ -1,0 +1,23 @@
+import type { KnownFacts } from "../../declaration/facts.ts";
+import type { Job } from "../../jobs/job.ts";
+
+/** Checks that read what a step of the start-up reads too, by the id of the step. */
+const CHECK_OF_STEP: Readonly<Record<string, string>> = {
+  line_pressure: "line_pressure",
+  precharge: "expansion_tank_charge",
+  bond: "bonding",
+  supply: "voltage_at_rest",
+  first_rise: "recovery_rate",
+};
+
+/**
+ * What the start-up of this job measured, as a fact of the fault topic. It may have changed since, so the reasoning lets it
+ * count for less than what is read now.
+ */
+export function measuredBefore(job: Pick<Job, "readings"> | undefined): KnownFacts {
+  const readings = Object.entries(job?.readings ?? {}).flatMap(([step, { quantity }]) => {
+    const check = CHECK_OF_STEP[step];
+    return check === undefined ? [] : [`${check}:${quantity.value}`];
+  });
+  return readings.length === 0 ? {} : { measured_before: { value: readings.join(","), from: "job" } };
+}
