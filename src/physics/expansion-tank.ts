@@ -7,7 +7,7 @@ export const DIAPHRAGM_TANK: Source = {
   basis: "published",
   document: "ASHRAE Handbook, HVAC Systems and Equipment, hydronic chapter",
   edition: "2000",
-  section: "diaphragm tank equation, read in a transcription",
+  section: "diaphragm tank equation, read in a copy",
 };
 export const ACCEPTANCE_WAY: Source = {
   basis: "published",

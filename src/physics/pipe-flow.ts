@@ -20,7 +20,7 @@ export const DARCY_CHURCHILL: Source = {
   basis: "published",
   document: "Darcy-Weisbach with S. W. Churchill, Friction-factor equation spans all fluid-flow regimes, Chem. Eng. 84",
   edition: "1977",
-  section: "equation read in transcriptions",
+  section: "equation read in copies",
 };
 
 const LITRES_PER_M3 = 1000;

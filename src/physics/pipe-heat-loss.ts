@@ -8,7 +8,7 @@ export const STILL_AIR_FILM: Source = {
   basis: "published",
   document: "Churchill and Chu, Free convection from a horizontal cylinder, Int. J. Heat Mass Transfer 18",
   edition: "1975",
-  section: "equation read in transcriptions; radiation added, emissivity from memory",
+  section: "equation read in copies; radiation added, emissivity from memory",
 };
 export const FOAM: Source = {
   basis: "published",

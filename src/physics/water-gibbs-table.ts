@@ -1,6 +1,6 @@
 /**
  * Coefficients of the Gibbs energy of liquid water: [power of pressure, power of temperature, coefficient].
- * Source: IAPWS R7-97(2012), IAPWS-IF97, table 2 (region 1), read in several agreeing transcriptions.
+ * Source: IAPWS R7-97(2012), IAPWS-IF97, table 2 (region 1), read in several agreeing copies.
  */
 export const LIQUID_GIBBS_TERMS: readonly (readonly [number, number, number])[] = [
   [0, -2, 0.14632971213167],

@@ -7,7 +7,7 @@ export const IAPWS_LIQUID_WATER: Source = {
   edition: "2011",
   section: "equation 7",
 };
-/** Coefficient [µPa s] and power of (T / 300 K). Source: IAPWS SR6-08(2011), equation 7, read in transcriptions. */
+/** Coefficient [µPa s] and power of (T / 300 K). Source: IAPWS SR6-08(2011), equation 7, read in copies. */
 const TERMS = [
   [280.68, -1.9],
   [511.45, -7.7],

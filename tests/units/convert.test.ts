@@ -5,7 +5,7 @@ import { UNIT_IDS, type UnitId } from "../../src/units/unit-table.ts";
 
 /**
  * NIST Special Publication 811 (2008), appendix B.8, "Factors for units listed alphabetically": each factor as printed
- * there, read in a transcription of that table; `si` turns our base unit into the table's SI unit. Factors that the
+ * there, read in a copy of that table; `si` turns our base unit into the table's SI unit. Factors that the
  * table marks as exact must agree fully, the others to their last printed digit.
  */
 const NIST: readonly {
