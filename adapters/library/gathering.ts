@@ -47,6 +47,11 @@ export class Gathering {
     }
   }
 
+  /** Faults a file that was read, for what only the other files tell. */
+  refuse(folder: readonly string[], name: string, fault: string): void {
+    this.#faults.push(`${join("src", ...folder, `${name}.ts`)}: ${fault}`);
+  }
+
   throwFaults(): void {
     if (this.#faults.length > 0) throw new LibraryFault(this.#faults);
   }

@@ -56,16 +56,18 @@ function gatherTopics(gathering: Gathering): Promise<ReadonlyMap<string, Topic>>
 
 /** Cautions by their file's name, whatever area they stand in. */
 async function gatherCautions(gathering: Gathering): Promise<ReadonlyMap<string, AnyCaution>> {
-  const seen = new Set<string>();
-  const check = (caution: AnyCaution, name: string) => {
-    const isTwice = seen.has(name);
-    seen.add(name);
-    return [...checkCaution(caution, name), ...(isTwice ? [`there is a caution ${name} in another area`] : [])];
-  };
-  const kind = { exportedAs: () => "caution", read: readCaution, check };
+  const kind = { exportedAs: () => "caution", read: readCaution, check: checkCaution };
   const areas = await foldersIn(gathering.root, "cautions");
   const found = await Promise.all(areas.map((area) => gathering.gather(["cautions", area], kind)));
-  return new Map(found.flatMap((cautions) => [...cautions]));
+  // Told once all are read: the areas are read together, and which comes first is chance.
+  const cautions = new Map<string, AnyCaution>();
+  for (const [at, area] of areas.entries()) {
+    for (const [name, caution] of found[at] ?? []) {
+      if (cautions.has(name)) gathering.refuse(["cautions", area], name, `there is a caution ${name} in another area`);
+      cautions.set(name, caution);
+    }
+  }
+  return cautions;
 }
 
 async function gatherTexts(
