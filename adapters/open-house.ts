@@ -5,10 +5,12 @@ import type { Books } from "../src/books/books.ts";
 import type { Settings } from "../src/boundary/settings.ts";
 import { createDesk, type Desk } from "../src/desk.ts";
 import type { Library } from "../src/library.ts";
+import type { FileStore } from "../src/ports/files.ts";
 import type { Solve } from "../src/ports/solver.ts";
 import type { Store } from "../src/ports/store.ts";
 import type { TopicRunner } from "../src/ports/topic-runner.ts";
 import { loadBooks } from "./books/load-books.ts";
+import { createFileStore } from "./files/file-store.ts";
 import { loadLibrary } from "./library/load-library.ts";
 import { createFaultLog } from "./log/fault-log.ts";
 import { type Log, openLog } from "./log/open-log.ts";
@@ -27,6 +29,7 @@ export interface Shelf {
 export interface House extends Shelf {
   readonly store: Store;
   readonly desk: Desk;
+  readonly files: FileStore;
   readonly log: Log;
   readonly pictures: PicturePool;
   /** Shuts the store and ends the worker threads, once the doors are shut. */
@@ -36,11 +39,13 @@ export interface House extends Shelf {
 const WORKER_FILE = new URL("./long-work-thread.mjs", import.meta.url).pathname;
 const PICTURE_FILE = new URL("./picture-thread.mjs", import.meta.url).pathname;
 const DATABASE_FILE = "oldhand.sqlite";
+const FILES_FOLDER = "files";
 
-/** The solver is loaded when the first plan is asked for. */
-async function openSolver(): Promise<Solve> {
-  const { openHighsSolver } = await import("./solver/highs-solver.ts");
-  return await openHighsSolver();
+let solver: Promise<Solve> | undefined;
+/** The solver is loaded when the first plan is asked for, and once. */
+function openSolver(): Promise<Solve> {
+  solver ??= import("./solver/highs-solver.ts").then(({ openHighsSolver }) => openHighsSolver());
+  return solver;
 }
 
 /** Loads what Oldhand knows and the company's books. Folders in the settings are told from `root`. */
@@ -72,6 +77,10 @@ export async function openHouse(settings: Settings, root: string): Promise<House
   });
   const pictures = createPicturePool(PICTURE_FILE);
   const faults = createFaultLog(log);
+  const files = createFileStore({
+    folder: join(resolve(root, settings.dataFolder), FILES_FOLDER),
+    keepsPlace: shelf.books.company.keepsPhotoPlace === true,
+  });
   const relay = startRelay({
     store,
     faults,
@@ -86,11 +95,13 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     newId: randomUUID,
     newCode: () => String(randomInt(1_000_000)).padStart(6, "0"),
     faults,
+    files,
+    openSolver,
   });
   const close = async () => {
     await Promise.all([runner.close(), pictures.close()]);
     await relay.stop();
     await store.close();
   };
-  return { ...shelf, runner, store, desk, log, pictures, close };
+  return { ...shelf, runner, store, desk, files, log, pictures, close };
 }

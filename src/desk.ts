@@ -11,6 +11,8 @@ import type { Library } from "./library.ts";
 import type { Aim, Card } from "./messages/card.ts";
 import type { Clock } from "./ports/clock.ts";
 import type { FaultLog } from "./ports/fault-log.ts";
+import type { FileStore, SentFile } from "./ports/files.ts";
+import type { Solve } from "./ports/solver.ts";
 import type { Caller, Store } from "./ports/store.ts";
 import type { TopicRunner } from "./ports/topic-runner.ts";
 
@@ -26,6 +28,8 @@ export interface Inbound {
   readonly aim?: Aim;
   /** Set when a form was sent: what stands in each field. */
   readonly form?: SentForm;
+  /** Photos and papers that came with it. */
+  readonly files?: readonly SentFile[];
 }
 
 /** Called while long work goes on, so that a door can update its message. */
@@ -55,6 +59,10 @@ export interface DeskParts {
   /** Six random digits that cannot be foreseen. */
   readonly newCode: () => string;
   readonly faults: FaultLog;
+  /** Where photos and papers are kept; left out where none are, and then they are refused. */
+  readonly files?: FileStore;
+  /** Lends the solver to the topics of the office. */
+  readonly openSolver?: () => Promise<Solve>;
 }
 
 const MOST_WRONG_CODES = 5;

@@ -9,12 +9,18 @@ import type { Tables } from "./tables.ts";
 /** Channels of our own: what is posted stands there once, under the id of its post. */
 export function createHouseChat(db: Kysely<Tables>): ChatPort {
   return {
-    send: async ({ workspace, id, channel, card, updatesMessage, written_ms }) => {
+    send: async ({ workspace, id, channel, card, thread, updatesMessage, written_ms }) => {
       const scope = scopeTo(db, workspace);
       const messageId = updatesMessage ?? id;
       const written = writeDown(card, parseCard);
       await scope
-        .addChannelCard({ channel: channel.id, id: messageId, card: written, at_ms: written_ms })
+        .addChannelCard({
+          channel: channel.id,
+          id: messageId,
+          follows: thread ?? null,
+          card: written,
+          at_ms: written_ms,
+        })
         .onConflict((conflict) => conflict.columns(["workspace", "channel", "id"]).doUpdateSet({ card: written }))
         .execute();
       return { kind: "sent", messageId };
@@ -35,12 +41,15 @@ export function createHouseChat(db: Kysely<Tables>): ChatPort {
 export async function channelCards(scope: Scope, channel: string, most: number): Promise<readonly ChannelCard[]> {
   const rows = await scope
     .channelCards()
-    .select(["id", "card", "at_ms"])
+    .select(["id", "follows", "card", "at_ms"])
     .where("channel", "=", channel)
     .orderBy("number", "desc")
     .limit(most)
     .execute();
-  return rows
-    .toReversed()
-    .map(({ card, ...row }) => ({ ...row, card: readBack(parseCard(card), `message ${row.id} of ${channel}`) }));
+  return rows.toReversed().map(({ card, follows, id, at_ms }) => ({
+    id,
+    at_ms,
+    card: readBack(parseCard(card), `message ${id} of ${channel}`),
+    ...(follows !== null && { follows }),
+  }));
 }

@@ -28,18 +28,25 @@ export async function listJobs(scope: Scope, { statuses, from, to, person, told 
 
 /** Everything that happened to a job, oldest first. */
 export async function jobHistory(scope: Scope, job: string): Promise<readonly JobEvent[]> {
-  const rows = await scope
-    .jobEvents()
-    .select(["number", "person", "by", "door", "at_ms", "change", "amends"])
-    .where("job", "=", job)
-    .orderBy("number")
-    .execute();
-  return rows.map(({ change, amends, ...row }) => ({
+  return (await selectEvents(scope).where("job", "=", job).orderBy("number").execute()).map(shapeEvent);
+}
+
+/** Everything that happened to all jobs, job by job, oldest first. */
+export async function allHistory(scope: Scope): Promise<readonly JobEvent[]> {
+  return (await selectEvents(scope).orderBy("job").orderBy("number").execute()).map(shapeEvent);
+}
+
+function selectEvents(scope: Scope) {
+  return scope.jobEvents().select(["number", "job", "person", "by", "door", "at_ms", "change", "amends"]);
+}
+
+type EventRow = Awaited<ReturnType<ReturnType<typeof selectEvents>["execute"]>>[number];
+function shapeEvent({ change, amends, ...row }: EventRow): JobEvent {
+  return {
     ...row,
-    job,
-    change: readBack(parseJobChange(change), `event ${row.number} of job ${job}`),
+    change: readBack(parseJobChange(change), `event ${row.number} of job ${row.job}`),
     ...(amends !== null && { amends }),
-  }));
+  };
 }
 
 /** Takes the next number that no job has; called inside one transaction. */

@@ -5,6 +5,7 @@ import { addExchangeLog } from "./migrations/0003-exchange-log.ts";
 import { addCautionMarks } from "./migrations/0004-caution-marks.ts";
 import { addJobs } from "./migrations/0005-jobs.ts";
 import { addOutbox } from "./migrations/0006-outbox.ts";
+import { addThreads } from "./migrations/0007-threads.ts";
 
 /** Every change of the schema, in the order of its name. A migration that was ever released is never edited. */
 const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -14,6 +15,7 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
   "0004-caution-marks": { up: addCautionMarks },
   "0005-jobs": { up: addJobs },
   "0006-outbox": { up: addOutbox },
+  "0007-threads": { up: addThreads },
 };
 
 /**

@@ -11,7 +11,7 @@ const MOST_LOST = 50;
 
 /** Writes posts beside what they are about; called inside one transaction. */
 export async function addPosts(scope: Scope, posts: readonly Post[], written_ms: number): Promise<void> {
-  for (const { id, channel, card, language, thread, updates, notBefore_ms } of posts)
+  for (const { id, channel, card, language, thread, follows, updates, notBefore_ms } of posts)
     await scope
       .addPost({
         id,
@@ -20,6 +20,7 @@ export async function addPosts(scope: Scope, posts: readonly Post[], written_ms:
         thread: thread ?? null,
         card: writeDown(card, parseCard),
         language,
+        follows: follows ?? null,
         updates: updates ?? null,
         not_before_ms: notBefore_ms ?? null,
         state: "waiting",
@@ -81,12 +82,17 @@ async function dueIn(scope: Scope, now_ms: number): Promise<readonly KeptPost[]>
   for (const { number } of heads) {
     const row = await scope.posts().selectAll().where("number", "=", number).executeTakeFirst();
     if (row === undefined) continue;
-    const { updates } = row;
-    const earlier =
-      updates === null ? undefined : await scope.posts().select("message").where("id", "=", updates).executeTakeFirst();
-    due.push(shapePost(row, earlier?.message));
+    const [updated, followed] = [await messageOf(scope, row.updates), await messageOf(scope, row.follows)];
+    due.push(shapePost(row, updated, followed));
   }
   return due;
+}
+
+/** The platform's own id of an earlier post's message, once it is there. */
+async function messageOf(scope: Scope, post: string | null): Promise<string | undefined> {
+  if (post === null) return undefined;
+  const row = await scope.posts().select("message").where("id", "=", post).executeTakeFirst();
+  return row?.message ?? undefined;
 }
 
 /** That a post arrived is true whoever says it; anything else only counts from the one who is trying. */
@@ -107,8 +113,8 @@ function readRows(scope: Scope) {
   return scope.posts().selectAll().execute();
 }
 
-function shapePost(row: PostRow, updatesMessage: string | null = null): KeptPost {
-  const { id, door, channel, thread, language, updates, not_before_ms, message, because } = row;
+function shapePost(row: PostRow, updatesMessage?: string, followsMessage?: string): KeptPost {
+  const { id, door, channel, thread, language, follows, updates, not_before_ms, message, because } = row;
   return {
     workspace: row.workspace,
     post: {
@@ -117,6 +123,7 @@ function shapePost(row: PostRow, updatesMessage: string | null = null): KeptPost
       card: readBack(parseCard(row.card), `the card of post ${id}`),
       language,
       ...(thread !== null && { thread }),
+      ...(follows !== null && { follows }),
       ...(updates !== null && { updates }),
       ...(not_before_ms !== null && { notBefore_ms: not_before_ms }),
     },
@@ -125,7 +132,8 @@ function shapePost(row: PostRow, updatesMessage: string | null = null): KeptPost
     due_ms: row.due_ms,
     written_ms: row.written_ms,
     ...(message !== null && { messageId: message }),
-    ...(updatesMessage !== null && { updatesMessage }),
+    ...(updatesMessage !== undefined && { updatesMessage }),
+    ...(followsMessage !== undefined && { followsMessage }),
     ...(because !== null && { because }),
   };
 }

@@ -148,6 +148,7 @@ interface PostTable {
   /** A `Card` as JSON. */
   readonly card: string;
   readonly language: Language;
+  readonly follows: string | null;
   readonly updates: string | null;
   readonly not_before_ms: number | null;
   readonly state: PostState;
@@ -160,6 +161,8 @@ interface PostTable {
 }
 /** What was posted to channels of our own. */
 interface ChannelCardTable {
+  /** Id of the message whose thread it stands in. */
+  readonly follows: string | null;
   readonly number: Generated<number>;
   readonly workspace: string;
   readonly channel: string;

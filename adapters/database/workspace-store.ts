@@ -9,7 +9,7 @@ import { newestMarks } from "./caution-marks.ts";
 import { commitExchange } from "./commit-exchange.ts";
 import { DatabaseFault } from "./database-fault.ts";
 import { channelCards } from "./house-chat.ts";
-import { findJob, jobHistory, listJobs, nextJobNumber } from "./job-look-up.ts";
+import { allHistory, findJob, jobHistory, listJobs, nextJobNumber } from "./job-look-up.ts";
 import { acceptLink, offerLink } from "./link-codes.ts";
 import { lostPosts } from "./outbox.ts";
 import { joinDoor } from "./register-people.ts";
@@ -55,6 +55,7 @@ export function createWorkspaceStore(parts: WorkspaceParts): WorkspaceStore {
     findJob: (number) => findJob(scope, number),
     listJobs: (filter) => listJobs(scope, filter),
     jobHistory: (number) => jobHistory(scope, number),
+    allHistory: () => allHistory(scope),
     nextJobNumber: () => inOneCommit(nextJobNumber),
     lostPosts: () => lostPosts(scope),
     channelCards: (channel, most) => channelCards(scope, channel, most),

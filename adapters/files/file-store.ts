@@ -1,7 +1,7 @@
 import { createHash, randomUUID } from "node:crypto";
 import { mkdir, open, readFile, rename, rm } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import type { JobFile } from "../../src/jobs/job.ts";
+import type { FileRefusal, FileStore } from "../../src/ports/files.ts";
 import { sniffType } from "./sniff-type.ts";
 import { stripJpeg } from "./strip-jpeg.ts";
 import { stripPng } from "./strip-png.ts";
@@ -13,20 +13,6 @@ export const MOST_FILE_bytes = 10_000_000;
 const MOST_NAME = 120;
 /** For nobody else on the machine. */
 const OWNER_ONLY = { folder: 0o700, file: 0o600 } as const;
-
-/** Why a file is not kept; the sentences stand in `src/messages/{en,es}/jobs.ts`. */
-export type FileRefusal = "empty" | "too_large" | "heic" | "unknown_type" | "damaged";
-export type Kept =
-  | { readonly ok: true; readonly file: Omit<JobFile, "by" | "at_ms"> }
-  | { readonly ok: false; readonly because: FileRefusal };
-
-/** Files of jobs. Each stands once in its workspace, under the hash of what it holds. */
-export interface FileStore {
-  /** When this resolves the file is on the disk. */
-  keep(workspace: string, name: string, bytes: Uint8Array): Promise<Kept>;
-  /** The bytes of a kept file; nothing where there is none or where it no longer is what was kept. */
-  read(workspace: string, hash: string): Promise<Uint8Array | undefined>;
-}
 
 export interface FileStoreSettings {
   /** Folder that the files stand in; made when the first one comes. */

@@ -44,6 +44,8 @@ export function renderBlock(block: Block, context: CardContext): Rendered {
       return rendered(renderChart(block));
     case "progress":
       return rendered(renderProgress(block));
+    case "file":
+      return rendered(richParagraphs(block.text, plain));
   }
 }
 

@@ -33,6 +33,8 @@ export function breakUpBlock(block: Block): readonly Block[] {
       return [{ kind: "text", tone: "heading", text: block.title }, plain(block.alt)];
     case "progress":
       return [plain(block.text), { ...block, text: "" }];
+    case "file":
+      return halveText(block.text).map((text, index) => (index === 0 ? { ...block, text } : plain(text)));
   }
 }
 

@@ -185,6 +185,8 @@ function renderBlock(block: Block, index: number, ask: Ask | undefined): Adaptiv
       return renderChart(block);
     case "progress":
       return renderProgress(block);
+    case "file":
+      return [...paragraphs(block.text)];
   }
 }
 

@@ -64,6 +64,8 @@ function renderBlock(block: Block, width: number, letters: ReadonlyMap<Button, s
       return [...wrapText(block.title, width), ...sketchChart(block, width), ...wrapText(block.alt, width)];
     case "progress":
       return wrapText(`${block.text} (${block.done}/${block.total})`, width);
+    case "file":
+      return wrapText(`${block.text} [${block.file.name}]`, width);
   }
 }
 

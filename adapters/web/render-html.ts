@@ -83,6 +83,8 @@ function renderBlock(block: Block, answers: ButtonsBlock | undefined, place: Pla
       return renderChart(block, place);
     case "progress":
       return renderProgress(block, place);
+    case "file":
+      return html`<p class="text text-plain" dir="auto">${block.text}</p><p class="note" dir="auto">${block.file.name}</p>`;
   }
 }
 

@@ -22,7 +22,7 @@ export function createInlineRunner(library: Library, own: Books, openSolver?: ()
       signal.throwIfAborted();
       const topic = library.topics.get(id);
       if (topic === undefined) throw new Error(`there is no topic ${id} in the library`);
-      const books = topic.uses === "solver" ? await lend() : own;
+      const books = topic.uses === "office" ? await lend() : own;
       if (topic.parts === undefined) return runTopic(topic, facts, books, library.cautions, report);
       // Between two parts whoever waits gets a turn, so that the work can be called off.
       const done = await runParts({ topic, facts, books, report, signal }, 1, async (earlier, part, stop) => {

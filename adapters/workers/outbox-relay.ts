@@ -145,8 +145,11 @@ function tryAgain(
   return { state, due_ms: Math.ceil(clock.now_ms() + wait_ms), because };
 }
 
-function outgoing({ workspace, post, updatesMessage, written_ms }: KeptPost, there?: PostedParts): Outgoing {
-  const { id, channel, card, thread } = post;
+function outgoing(
+  { workspace, post, updatesMessage, followsMessage, written_ms }: KeptPost,
+  there?: PostedParts,
+): Outgoing {
+  const { id, channel, card, thread = followsMessage } = post;
   return {
     workspace,
     id,

@@ -6,7 +6,7 @@ import type { Job, JobEvent } from "../jobs/job.ts";
 import type { Language } from "../messages/language.ts";
 import type { Channel } from "../ports/outbox.ts";
 import type { Solve } from "../ports/solver.ts";
-import type { Role } from "../ports/store.ts";
+import type { Person, Role } from "../ports/store.ts";
 import type { UnitSystem } from "../units/quantity-kinds.ts";
 import type { DisplayCodeEntry } from "./display-codes.ts";
 import type { Place } from "./places.ts";
@@ -34,6 +34,8 @@ export interface Books {
   readonly crew: CrewBooks;
   /** The solver that a topic asked for by `uses`; lent by whoever runs the topic, never written in a book. */
   readonly solve?: Solve;
+  /** Who asks; lent by the desk, never written in a book. */
+  readonly asker?: Asker;
   /** The job that is talked about, a number for a new one, and the day; lent by the desk, never written in a book. */
   readonly openJob?: Job;
   readonly nextJob?: string;
@@ -67,6 +69,9 @@ export interface BookPerson {
   readonly slackUser?: string;
   readonly teamsUser?: string;
 }
+
+/** Whoever asks, as far as an answer depends on it. */
+export type Asker = Pick<Person, "id" | "name" | "role">;
 
 /** Names that people may pick from, by the list they stand in. */
 export type NameLists = Readonly<Record<"model" | "place", readonly string[]>> &

@@ -91,6 +91,12 @@ const BLOCKS = {
     table,
   }),
   progress: z.strictObject({ kind: z.literal("progress"), text, done: z.number(), total: z.number() }),
+  file: z.strictObject({
+    ...foldable,
+    kind: z.literal("file"),
+    file: z.strictObject({ hash: text, name: text, type: text, size_B: z.number() }),
+    text,
+  }),
 } satisfies { readonly [K in Block["kind"]]: z.ZodType<Extract<Block, { kind: K }>> };
 
 type AnyBlock = (typeof BLOCKS)[keyof typeof BLOCKS];

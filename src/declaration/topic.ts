@@ -23,6 +23,12 @@ export interface TopicParts<Facts, F extends Finding, P> {
   readonly preview: (facts: Facts, books: Books, done: PartsDone<P>) => F | undefined;
 }
 
+/**
+ * What a topic borrows from the house. "job": the job that is talked about and those that somebody still works on.
+ * "office": all jobs with everything that happened to them, and the solver.
+ */
+export type Loan = "job" | "office";
+
 /** What a guided topic asks next, and why. */
 export interface Guidance<F extends Finding = Finding> {
   readonly fact: string;
@@ -77,8 +83,8 @@ export interface TopicDeclaration<
   readonly id: string;
   /** "long" work runs in the worker pool with progress shown; "short" answers at once. */
   readonly work: "short" | "long";
-  /** What it borrows from the house: the solver to compute with, or the job that is talked about. */
-  readonly uses?: "solver" | "job";
+  /** What it borrows from the house; see `Loan`. */
+  readonly uses?: Loan;
   readonly facts: S;
   /** Ids of every number or name it may return. */
   readonly results: Q;
@@ -114,8 +120,8 @@ export interface TopicDeclaration<
 export interface Topic {
   readonly id: string;
   readonly work: "short" | "long";
-  /** What it borrows from the house: the solver to compute with, or the job that is talked about. */
-  readonly uses?: "solver" | "job";
+  /** What it borrows from the house; see `Loan`. */
+  readonly uses?: Loan;
   readonly facts: FactSpecs;
   readonly results: readonly string[];
   readonly findings: FindingSpecs;

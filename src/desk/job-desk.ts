@@ -1,6 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { Run, Show, Turn } from "../conversation/turn.ts";
 import { dayAt } from "../crew/zone-time.ts";
+import type { Loan } from "../declaration/topic.ts";
 import type { Job } from "../jobs/job.ts";
 import { LIVE } from "../jobs/job-rules.ts";
 import type { WorkspaceStore } from "../ports/store.ts";
@@ -20,17 +21,30 @@ export async function jobOfRun({ workspace }: Service, decision: Run | Show, tur
 }
 
 /** What a topic that is about the records gets to see besides the books. */
-export async function lendRecords(service: Service, decision: Run, turn: Turn): Promise<Books> {
+export async function lendRecords(service: Service, decision: Run, turn: Turn, loan: Loan): Promise<Books> {
   const job = await jobOfRun(service, decision, turn);
-  const { room, workspace } = service;
+  const { room, workspace, inbound } = service;
   const begins = decision.facts["task"]?.value === "new";
+  const { id, name, role } = await workspace.findPerson(inbound.caller);
+  const isOffice = loan === "office";
   return {
     ...room.books,
     today: today(room),
-    jobs: await workspace.listJobs({ statuses: LIVE }),
+    asker: { id, name, role },
+    jobs: await workspace.listJobs(isOffice ? {} : { statuses: LIVE }),
+    ...(isOffice && { jobEvents: await workspace.allHistory() }),
+    ...(isOffice && room.openSolver && { solve: await room.openSolver() }),
     ...(job && { openJob: job }),
     ...(begins && { nextJob: await workspace.nextJobNumber() }),
   };
+}
+
+/** The jobs that an answer wants changed besides the one that is talked about, as they stand. */
+export async function otherJobs({ workspace }: Service, { acts = [] }: Show, job?: Job): Promise<readonly Job[]> {
+  const named = acts.flatMap((act) => (act.kind === "change" && act.job !== undefined ? [act.job] : []));
+  const others = [...new Set(named)].filter((number) => number !== job?.number);
+  const found = await Promise.all(others.map((number) => workspace.findJob(number)));
+  return found.flatMap((one) => (one === undefined ? [] : [one]));
 }
 
 /**

@@ -1,17 +1,10 @@
 import { isDeepStrictEqual } from "node:util";
-import { listNames } from "../books/books.ts";
 import { parseCommand } from "../conversation/commands.ts";
-import { converse } from "../conversation/converse.ts";
 import { finish } from "../conversation/finish.ts";
-import { EMPTY_STATE } from "../conversation/state.ts";
-import type { Decision, Run, Show, Turn } from "../conversation/turn.ts";
+import type { Run, Show, Turn } from "../conversation/turn.ts";
 import { runTopic } from "../declaration/run-topic.ts";
 import type { ReportProgress } from "../declaration/topic.ts";
 import type { DeskParts, Inbound, Reply, ShowProgress } from "../desk.ts";
-import { askerRecord } from "../faults/topic/asker-record.ts";
-import { CURED_BY } from "../faults/topic/fault-facts.ts";
-import { foundBefore } from "../faults/topic/found-before.ts";
-import { measuredBefore } from "../faults/topic/measured-before.ts";
 import { buildCancelledCard, buildFaultCard } from "../messages/build-link-card.ts";
 import { buildCalledOffCard, buildProgressCard } from "../messages/build-progress-card.ts";
 import type { Card } from "../messages/card.ts";
@@ -21,10 +14,13 @@ import type { Exchange, Person, WorkspaceStore } from "../ports/store.ts";
 import { normaliseText } from "../units/normalise-text.ts";
 import { ownerOf } from "./call-off.ts";
 import type { Turns } from "./in-turn.ts";
-import { isJobChanged, jobNumbers, jobOfRun, lendRecords, today } from "./job-desk.ts";
+import { isJobChanged, jobOfRun, lendRecords, otherJobs } from "./job-desk.ts";
+import { type FilesTaken, keepFiles } from "./keep-files.ts";
 import type { KeptCards } from "./kept-cards.ts";
 import { linkDoors, recordLink } from "./link-doors.ts";
 import type { RunInFlight, RunsInFlight } from "./runs-in-flight.ts";
+import { shortId } from "./short-id.ts";
+import { takeTurn } from "./take-turn.ts";
 import type { TryLimit } from "./try-limit.ts";
 import { type JobWriting, type Written, writeJob } from "./write-job.ts";
 
@@ -46,6 +42,8 @@ export interface Service {
   /** Ids as they are stored: a door's own ids mean nothing in another door, nor from another user. */
   readonly delivery: string;
   readonly conversation: string;
+  /** Keeps the photos and papers that came with it; however often it is asked, once. */
+  readonly files: () => Promise<FilesTaken>;
 }
 
 /** More than this is no message of a person [characters]. */
@@ -59,7 +57,12 @@ export async function serve(room: DeskRoom, inbound: Inbound, show: ShowProgress
     const { id } = await workspace.findPerson(caller);
     const delivery = JSON.stringify([caller.door, caller.user, inbound.delivery]);
     const conversation = JSON.stringify([caller.door, inbound.conversation]);
-    const service = { room, inbound, show, signal, workspace, delivery, conversation };
+    let taken: Promise<FilesTaken> | undefined;
+    const files = () => {
+      taken ??= keepFiles(room, workspace.workspace, inbound);
+      return taken;
+    };
+    const service: Service = { room, inbound, show, signal, workspace, delivery, conversation, files };
     return await room.turns.take(JSON.stringify([workspace.workspace, id]), () => answerOnce(service));
   } catch (error) {
     // Who reads is not known yet: the company's own language is the best guess.
@@ -95,21 +98,11 @@ async function decideAndSave(service: Service, person: Person, mayRepeat = true)
   return reply ?? (await decideAndSave(service, person, false));
 }
 
-/** What the message means; where it goes on with a walk of another job, it is read anew with that job at hand. */
-async function takeTurn(service: Service, person: Person): Promise<{ turn: Turn; decision: Decision }> {
-  const turn = await makeTurn(service, person);
-  const decision = converse(turn);
-  const wanted = decision.state.job;
-  const job = wanted === undefined || wanted === turn.job?.number ? undefined : await service.workspace.findJob(wanted);
-  if (job === undefined) return { turn, decision };
-  const there: Turn = { ...turn, job, books: { ...service.room.books, today: today(service.room), openJob: job } };
-  return { turn: there, decision: converse(there) };
-}
-
 /** @returns what to show and write, or nothing when the person called it off meanwhile */
 async function decide(service: Service, person: Person): Promise<Written | undefined> {
   const { room, inbound, workspace } = service;
-  const { turn, decision } = await takeTurn(service, person);
+  const files = await service.files();
+  const { turn, decision } = await takeTurn(service, person, files);
   const shown = decision.kind === "show" ? decision : await runInFlight(service, decision, turn);
   if (shown === undefined) return undefined;
   const job = await jobOfRun(service, decision, turn);
@@ -121,6 +114,8 @@ async function decide(service: Service, person: Person): Promise<Written | undef
     workspace: workspace.workspace,
     now_ms: room.clock.now_ms(),
     events,
+    others: await otherJobs(service, shown, job),
+    files: files.kept,
   };
   return writeJob(writing, shown);
 }
@@ -139,9 +134,9 @@ async function runInFlight(service: Service, decision: Run, turn: Turn): Promise
   try {
     const report = reportProgress(service, voice, run);
     const { topic } = voice;
-    if (topic.uses === "job") {
+    if (topic.uses !== undefined) {
       // Short work on the records, which no worker thread has.
-      const lent = await lendRecords(service, decision, turn);
+      const lent = await lendRecords(service, decision, turn, topic.uses);
       const answered = runTopic(topic, decision.facts, lent, room.library.cautions, report);
       return run.end() ? undefined : finish(decision, answered, room.library, lent, cautions);
     }
@@ -151,39 +146,6 @@ async function runInFlight(service: Service, decision: Run, turn: Turn): Promise
     if (run.end()) return undefined;
     throw error;
   }
-}
-
-async function makeTurn({ room, inbound, workspace, conversation }: Service, person: Person): Promise<Turn> {
-  const state = (await workspace.loadConversation(person.id, conversation)) ?? EMPTY_STATE;
-  // A walk elsewhere only matters while none is open here.
-  const elsewhere = state.walk ? undefined : await workspace.findOpenWalk(person.id, conversation);
-  const job = state.job === undefined ? undefined : await workspace.findJob(state.job);
-  const names = listNames(room.books);
-  return {
-    text: inbound.text,
-    state,
-    reader: { language: person.language, units: person.units },
-    newId: shortId(room),
-    company: room.books.company,
-    names: { ...names, job: await jobNumbers(inbound.text, names.job ?? [], workspace) },
-    books: { ...room.books, today: today(room), ...(job && { openJob: job }) },
-    ...(job && { job }),
-    record: {
-      ...askerRecord(person.id, today(room), room.books, room.library.faults),
-      ...measuredBefore(job),
-      ...foundBefore(await workspace.listJobs({ told: CURED_BY })),
-    },
-    library: room.library,
-    cautions: {
-      marks: await workspace.cautionMarks(conversation),
-      timeZone: room.books.company.timeZone,
-      speaker: person.name,
-      now_ms: room.clock.now_ms(),
-    },
-    ...(elsewhere !== undefined && { elsewhere }),
-    ...(inbound.aim !== undefined && { aim: inbound.aim }),
-    ...(inbound.form !== undefined && { form: inbound.form }),
-  };
 }
 
 function reportProgress(
@@ -279,8 +241,4 @@ function report(room: DeskRoom, inbound: Inbound, failure: Failure): string {
   const id = shortId(room);
   room.faults.report({ id, door: inbound.caller.door, ...failure });
   return id;
-}
-
-function shortId(room: DeskRoom): string {
-  return room.newId().slice(-8);
 }

@@ -10,6 +10,7 @@ import type { Card, TextBlock } from "../messages/card.ts";
 import { problem, quiet } from "../messages/notes.ts";
 import { JOB_TEXTS, sayJobRefusal, sayWritten } from "../messages/say-job.ts";
 import { voiceFor } from "../messages/voice.ts";
+import type { KeptFile } from "../ports/files.ts";
 import type { Post } from "../ports/outbox.ts";
 import type { Door, Person } from "../ports/store.ts";
 import { summaryPosts } from "./summary-post.ts";
@@ -23,6 +24,10 @@ export interface JobWriting {
   readonly now_ms: number;
   /** Everything that happened to the open job. */
   readonly events: readonly JobEvent[];
+  /** Other jobs that the answer wants changed, as they stand. */
+  readonly others: readonly Job[];
+  /** Photos and papers that came with the message and are kept. */
+  readonly files: readonly KeptFile[];
 }
 /** What is to be shown and saved. */
 export interface Written {
@@ -40,11 +45,11 @@ export function writeJob(writing: JobWriting, shown: Show): Written {
   if (shown.takesBack !== undefined) return takeBack(person, shown, shown.takesBack);
   const { acts = [] } = shown;
   const told = turn.job === undefined ? [] : toldInMessage(turn, shown, turn.job);
-  if (told.length === 0 && acts.length === 0) return { shown, jobs: [], posts: [] };
+  if (told.length === 0 && acts.length === 0 && writing.files.length === 0) return { shown, jobs: [], posts: [] };
   const draft = told.reduce(tell, startDraft(writing));
   const done = acts.reduce(act, draft);
-  if (done.stopped !== undefined) return refused(writing, shown, draft, done.stopped);
-  return finishDraft(writing, shown, done);
+  if (done.stopped !== undefined) return refused(writing, shown, addFiles(draft), done.stopped);
+  return finishDraft(writing, shown, addFiles(done));
 }
 
 /** What was told is taken back in the job too; what closed or began a job stays there, and that is said. */
@@ -59,6 +64,8 @@ function takeBack({ language }: Person, shown: Show, { job, events }: NonNullabl
 interface Draft {
   readonly writing: JobWriting;
   readonly job: Job | undefined;
+  /** Other jobs, as the message leaves them. */
+  readonly others: readonly Job[];
   readonly entries: readonly JobEntry[];
   /** What was told could not be kept, and why. */
   readonly lost?: JobRefusal;
@@ -70,7 +77,13 @@ interface Draft {
 }
 
 function startDraft(writing: JobWriting): Draft {
-  return { writing, job: writing.turn.job, entries: [] };
+  return { writing, job: writing.turn.job, others: writing.others, entries: [] };
+}
+
+/** Photos and papers go to the job that is talked about once the message is done; without one they were refused before. */
+function addFiles(draft: Draft): Draft {
+  if (draft.job === undefined) return draft;
+  return draft.writing.files.reduce((soFar, file) => tell(soFar, { kind: "file", file }), draft);
 }
 
 function tell(draft: Draft, change: JobChange): Draft {
@@ -93,17 +106,33 @@ function act(draft: Draft, wanted: JobAct): Draft {
       return "code" in begun ? { ...draft, stopped: begun } : { ...begun, open: job };
     }
     case "change": {
-      const added = add(draft, wanted.change);
+      const isOther = wanted.job !== undefined && wanted.job !== draft.job?.number;
+      const added = isOther ? addToOther(draft, wanted.change, wanted.job) : add(draft, wanted.change);
       return "code" in added ? { ...draft, stopped: added } : added;
     }
   }
 }
 
+/** The draft with one more change of a job that is not talked about, or why the rules refuse it. */
+function addToOther(draft: Draft, change: JobChange, number: string): Draft | JobRefusal {
+  const { writing, others, entries } = draft;
+  const seen = writing.others.find((one) => one.number === number);
+  const added = add({ ...draft, job: others.find((one) => one.number === number) }, change, number, seen?.version);
+  if ("code" in added) return added;
+  const { job } = added;
+  const rest = others.filter((one) => one.number !== number);
+  return {
+    ...draft,
+    entries: [...entries, ...added.entries.slice(entries.length)],
+    others: job ? [...rest, job] : rest,
+  };
+}
+
 /** The draft with one more change, or why the rules refuse it. */
-function add(draft: Draft, change: JobChange, number = draft.job?.number ?? ""): Draft | JobRefusal {
+function add(draft: Draft, change: JobChange, number = draft.job?.number ?? "", seen = 0): Draft | JobRefusal {
   const { writing, job, entries } = draft;
   const { person, now_ms, door, events, turn } = writing;
-  const version = number === turn.job?.number ? turn.job.version : 0;
+  const version = number === turn.job?.number ? turn.job.version : seen;
   const entry: JobEntry = { job: number, change, version };
   const refusal = refuseEntry(job, events, entry, person);
   if (refusal !== undefined) return refusal;

@@ -17,7 +17,7 @@ export type JobAct =
       readonly place: string;
       readonly day?: string;
     }
-  /** A change of the open job. */
-  | { readonly kind: "change"; readonly change: JobChange }
+  /** A change of the open job, or of the one that is named. */
+  | { readonly kind: "change"; readonly change: JobChange; readonly job?: string }
   /** The team reads what became of the open job. */
   | { readonly kind: "summary" };

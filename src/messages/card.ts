@@ -1,5 +1,6 @@
 import type { Severity, Verdict } from "../declaration/answer.ts";
 import type { Chart } from "../declaration/chart.ts";
+import type { KeptFile } from "../ports/files.ts";
 import type { UnitSystem } from "../units/quantity-kinds.ts";
 
 /**
@@ -27,7 +28,8 @@ export type Block =
   | ButtonsBlock
   | FormBlock
   | ChartBlock
-  | ProgressBlock;
+  | ProgressBlock
+  | FileBlock;
 
 /**
  * Set on what the first screen can do without: a door shows it folded, or after the rest, and never leaves it out. A
@@ -132,6 +134,12 @@ export interface ChartBlock {
   readonly alt: string;
   readonly labels: Readonly<Record<string, string>>;
   readonly table: TableBlock;
+}
+/** A photo or paper that is kept; `text` says what it is. A door shows it, hands it over, or says where it is to be had. */
+export interface FileBlock extends Foldable {
+  readonly kind: "file";
+  readonly file: KeptFile;
+  readonly text: string;
 }
 export interface ProgressBlock {
   readonly kind: "progress";

@@ -28,6 +28,13 @@ export interface JobTexts {
     readonly heic: string;
     readonly unknown_type: string;
     readonly damaged: string;
+    readonly not_given: string;
+    readonly no_room: string;
+    readonly needs_job: string;
+    readonly refused: (name: string, because: string) => string;
+    readonly title: string;
+    readonly thanks: (job: string) => string;
+    readonly chooseJob: string;
   };
   /** What a message wrote into a job, said under its card. Lists arrive joined. */
   readonly savedFacts: (job: string, labels: string) => string;
@@ -36,6 +43,9 @@ export interface JobTexts {
   readonly savedItem: (what: string, owner: string, due: string) => string;
   readonly closedItem: (what: string) => string;
   readonly savedParts: (job: string, kinds: string) => string;
+  readonly savedFile: (job: string, name: string) => string;
+  readonly savedNote: (job: string) => string;
+  readonly savedPlan: (job: string, day: string, people: string) => string;
   readonly takenBack: (job: string) => string;
   readonly staysInJob: (job: string) => string;
   readonly notSaved: (job: string, why: string) => string;

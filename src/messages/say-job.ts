@@ -81,6 +81,12 @@ export function sayWritten(voice: Voice, entries: readonly JobEntry[]): readonly
         return [texts.closedItem(labelOfStep(voice, change.item))];
       case "parts":
         return [texts.savedParts(job, String(Object.keys(change.parts).length))];
+      case "file":
+        return [texts.savedFile(job, change.file.name)];
+      case "note":
+        return [texts.savedNote(job)];
+      case "planned":
+        return [texts.savedPlan(job, change.day, list(change.people.map((person) => nameOf(voice, person))))];
       default:
         return [];
     }

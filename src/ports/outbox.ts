@@ -22,6 +22,8 @@ export interface Post {
   readonly language: Language;
   /** The platform's own id of the thread. */
   readonly thread?: string;
+  /** Id of an earlier post to the same channel: this one stands in the thread that it begins, where there are threads. */
+  readonly follows?: string;
   /** Id of an earlier post to the same channel whose message this one takes the place of. */
   readonly updates?: string;
   /** Not to be sent before this moment. */
@@ -48,6 +50,8 @@ export interface KeptPost {
   readonly messageId?: string;
   /** The platform's own id of the message that this one takes the place of. */
   readonly updatesMessage?: string;
+  /** The platform's own id of the message that it follows. */
+  readonly followsMessage?: string;
   /** Why it waits or was given up, in a word of the platform. */
   readonly because?: string;
 }

@@ -59,6 +59,8 @@ export interface WorkspaceStore {
   listJobs(filter: JobFilter): Promise<readonly Job[]>;
   /** Everything that happened to a job, oldest first. */
   jobHistory(number: string): Promise<readonly JobEvent[]>;
+  /** Everything that happened to all jobs, job by job, oldest first. */
+  allHistory(): Promise<readonly JobEvent[]>;
   /** A job number that nobody else is given; numbers may be left out. */
   nextJobNumber(): Promise<string>;
   /** Posts that could not be delivered, newest first. */
@@ -109,6 +111,8 @@ export interface JobFilter {
 }
 export interface ChannelCard {
   readonly id: string;
+  /** Id of the message whose thread it stands in. */
+  readonly follows?: string;
   readonly card: Card;
   readonly at_ms: number;
 }

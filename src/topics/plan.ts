@@ -77,7 +77,7 @@ const SOLVED: Source = { basis: "computed", document: "HiGHS", section: "mixed-i
 export const plan = declareTopic({
   id: "plan",
   work: "short",
-  uses: "solver",
+  uses: "office",
   facts: FACTS,
   results: RESULTS,
   findings: FINDINGS,

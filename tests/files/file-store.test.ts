@@ -3,9 +3,10 @@ import { mkdtemp, readdir, rm, stat, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { createFileStore, type FileStore, MOST_FILE_bytes } from "../../adapters/files/file-store.ts";
+import { createFileStore, MOST_FILE_bytes } from "../../adapters/files/file-store.ts";
 import { sniffType } from "../../adapters/files/sniff-type.ts";
 import { JOB_TEXTS } from "../../src/messages/say-job.ts";
+import type { FileStore } from "../../src/ports/files.ts";
 import { exifSegment, jpegWith, PLACE, webpOf } from "../support/picture-files.ts";
 
 let folder = "";

@@ -44,7 +44,7 @@ export function say(
   const answered = runTopic(
     topic,
     decision.facts,
-    topic.uses === "solver" ? { ...books, solve } : books,
+    topic.uses === "office" ? { ...books, solve } : books,
     library.cautions,
     () => undefined,
   );

@@ -114,6 +114,7 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
       );
     },
     jobHistory: async (number) => copy(rows.jobs.get(number) ?? []),
+    allHistory: async () => copy([...rows.jobs].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, events]) => events)),
     nextJobNumber: async () => {
       do rows.lastJob += 1;
       while (rows.jobs.has(String(rows.lastJob)));
@@ -202,7 +203,12 @@ function memoryOutbox(workspaces: ReadonlyMap<string, Rows>): Outbox {
             now_ms,
           ).map(({ channel: _, ...kept }) => {
             const updatesMessage = posts.find(({ post }) => post.id === kept.post.updates)?.messageId;
-            return { ...kept, ...(updatesMessage !== undefined && { updatesMessage }) };
+            const followsMessage = posts.find(({ post }) => post.id === kept.post.follows)?.messageId;
+            return {
+              ...kept,
+              ...(updatesMessage !== undefined && { updatesMessage }),
+              ...(followsMessage !== undefined && { followsMessage }),
+            };
           }),
         ),
       ),
@@ -230,11 +236,12 @@ function memoryChat(workspaces: ReadonlyMap<string, Rows>): ChatPort {
     return cards;
   };
   return {
-    send: async ({ workspace, id, channel, card, updatesMessage = id, written_ms: at_ms }) => {
+    send: async ({ workspace, id, channel, card, thread: follows, updatesMessage = id, written_ms: at_ms }) => {
       const cards = cardsOf(workspace, channel.id);
       const at = cards.findIndex((one) => one.id === updatesMessage);
-      if (at < 0) cards.push({ id: updatesMessage, card, at_ms });
-      else cards[at] = { id: updatesMessage, card, at_ms: cards[at]?.at_ms ?? at_ms };
+      const shown = { id: updatesMessage, card, ...(follows !== undefined && { follows }) };
+      if (at < 0) cards.push({ ...shown, at_ms });
+      else cards[at] = { ...shown, at_ms: cards[at]?.at_ms ?? at_ms };
       return { kind: "sent", messageId: updatesMessage };
     },
     find: async ({ workspace, id, channel }) =>

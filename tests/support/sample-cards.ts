@@ -219,6 +219,19 @@ const chart: Card = {
   ],
 };
 
+const file: Card = {
+  title: "Job 1003: complete",
+  summary: "Job 1003 is complete; one photo.",
+  blocks: [
+    { kind: "text", tone: "heading", text: "Photos and papers" },
+    {
+      kind: "file",
+      file: { hash: "a1".repeat(32), name: "IMG_1.jpg", type: "image/jpeg", size_B: 20_480 },
+      text: "Photo from Wren, 20 kB",
+    },
+  ],
+};
+
 const progress: Card = {
   title: "Will it keep up?",
   summary: "Working: 50 of 200 days.",
@@ -318,6 +331,7 @@ export function cardFullOf(text: string): Card {
         table,
       },
       { kind: "progress", text, done: 1, total: 3 },
+      { kind: "file", file: { hash: "b2".repeat(32), name: text, type: "application/pdf", size_B: 1 }, text },
     ],
   };
 }
@@ -432,6 +446,7 @@ export const SAMPLE_CARDS: Readonly<Record<string, Card>> = {
   form,
   chart,
   progress,
+  file,
   details,
   manyAnswers,
   refusal,

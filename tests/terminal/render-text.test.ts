@@ -86,5 +86,7 @@ function textsOfBlock(block: Block): string[] {
       return block.fields.flatMap((field) => [field.label, field.value ?? "", field.problem ?? ""]);
     case "chart":
       return [block.title, block.alt];
+    case "file":
+      return [block.text, block.file.name];
   }
 }

@@ -25,6 +25,7 @@ function textsIn(value: unknown, key = ""): readonly string[] {
     "summary",
     "mark",
     "xKind",
+    "hash",
     "id",
     "type",
     "chart",

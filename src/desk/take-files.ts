@@ -1,0 +1,40 @@
+import { converse } from "../conversation/converse.ts";
+import type { Decision, Show, Turn } from "../conversation/turn.ts";
+import { buildFilesCard, isNotUnderstood, noteFiles } from "../messages/build-files-card.ts";
+import { voiceFor } from "../messages/voice.ts";
+import type { FilesTaken } from "./keep-files.ts";
+import type { TakenTurn } from "./take-turn.ts";
+
+/**
+ * What a message with photos or papers means: they go to the job that is talked about, or that the message names. Words
+ * beside them are taken as ever; words that ask nothing are a note of the job.
+ */
+export function takeFiles(turn: Turn, files: FilesTaken): TakenTurn {
+  const said = turn.text.trim();
+  const decision = said === "" && turn.form === undefined ? undefined : converse(turn);
+  if (decision !== undefined && !isIdle(turn, decision)) return { turn, decision: noted(turn, decision, files) };
+  const { language } = turn.reader;
+  const shown: Show = {
+    kind: "show",
+    card: buildFilesCard(language, files, turn.job?.number),
+    state: turn.state,
+    reader: turn.reader,
+    ...(turn.job !== undefined &&
+      said !== "" && { acts: [{ kind: "change" as const, change: { kind: "note" as const, text: said } }] }),
+  };
+  return { turn, decision: shown };
+}
+
+/** Words that came to nothing, such as what is to be seen on a photo. */
+function isIdle({ library, reader }: Turn, decision: Decision): boolean {
+  return decision.kind === "show" && isNotUnderstood(voiceFor(library, reader), decision.card);
+}
+
+/** What could not be kept is said before the answer; what was kept, under it, by whoever writes it into the job. */
+function noted({ reader, job }: Turn, decision: Decision, files: FilesTaken): Decision {
+  const hasJob = job !== undefined || decision.state.job !== undefined || decision.kind === "run";
+  const notes = noteFiles(reader.language, files, hasJob);
+  if (notes.length === 0) return decision;
+  if (decision.kind === "run") return { ...decision, notes: [...notes, ...decision.notes] };
+  return { ...decision, card: { ...decision.card, blocks: [...notes, ...decision.card.blocks] } };
+}

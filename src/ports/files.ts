@@ -1,0 +1,26 @@
+import type { JobFile } from "../jobs/job.ts";
+
+/** Why a file is not kept; the sentences stand in `src/messages/{en,es}/jobs.ts`. */
+export type FileRefusal = "empty" | "too_large" | "heic" | "unknown_type" | "damaged";
+/** A file that is kept: the hash of what it holds, and how it is shown. */
+export type KeptFile = Omit<JobFile, "by" | "at_ms">;
+export type Kept =
+  | { readonly ok: true; readonly file: KeptFile }
+  | { readonly ok: false; readonly because: FileRefusal };
+
+/** Files of jobs. Each stands once in its workspace, under the hash of what it holds. */
+export interface FileStore {
+  /** When this resolves the file is on the disk. */
+  keep(workspace: string, name: string, bytes: Uint8Array): Promise<Kept>;
+  /** The bytes of a kept file; nothing where there is none or where it no longer is what was kept. */
+  read(workspace: string, hash: string): Promise<Uint8Array | undefined>;
+}
+
+/** A photo or paper that came with a message. It is fetched only when the desk wants it, after the door has answered. */
+export interface SentFile {
+  readonly name: string;
+  /** As the platform says; what really comes is measured again [bytes]. */
+  readonly size_B?: number;
+  /** Fetches it; an error means that the platform did not give it. */
+  read(): Promise<Uint8Array>;
+}
