@@ -7,7 +7,7 @@ import { createDesk, type Desk } from "../src/desk.ts";
 import type { Library } from "../src/library.ts";
 import type { FileStore } from "../src/ports/files.ts";
 import type { Solve } from "../src/ports/solver.ts";
-import type { Store } from "../src/ports/store.ts";
+import type { Caller, Store } from "../src/ports/store.ts";
 import type { TopicRunner } from "../src/ports/topic-runner.ts";
 import { loadBooks } from "./books/load-books.ts";
 import { createFileStore } from "./files/file-store.ts";
@@ -30,6 +30,8 @@ export interface House extends Shelf {
   readonly store: Store;
   readonly desk: Desk;
   readonly files: FileStore;
+  /** A kept file of the workspace that a caller belongs to, for a door that hands it over. */
+  readonly readFile: (caller: Caller, hash: string) => Promise<Uint8Array | undefined>;
   readonly log: Log;
   readonly pictures: PicturePool;
   /** Shuts the store and ends the worker threads, once the doors are shut. */
@@ -103,5 +105,7 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     await relay.stop();
     await store.close();
   };
-  return { ...shelf, runner, store, desk, files, log, pictures, close };
+  const readFile = async (caller: Caller, hash: string) =>
+    await files.read((await store.openWorkspace(caller)).workspace, hash);
+  return { ...shelf, runner, store, desk, files, readFile, log, pictures, close };
 }

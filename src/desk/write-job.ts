@@ -100,6 +100,8 @@ function act(draft: Draft, wanted: JobAct): Draft {
       return { ...draft, open: null };
     case "summary":
       return { ...draft, wantsSummary: true };
+    case "paper":
+      return draft;
     case "begin": {
       const { job, kind: _, ...opening } = wanted;
       const begun = add({ ...draft, job: undefined }, { kind: "opened", ...opening }, job);

@@ -20,4 +20,17 @@ export type JobAct =
   /** A change of the open job, or of the one that is named. */
   | { readonly kind: "change"; readonly change: JobChange; readonly job?: string }
   /** The team reads what became of the open job. */
-  | { readonly kind: "summary" };
+  | { readonly kind: "summary" }
+  /** A paper is made and handed over with the answer. */
+  | { readonly kind: "paper"; readonly paper: Paper };
+
+/** A paper to hand over: the record of a job, or a sheet of rows that the office goes on working with. */
+export type Paper =
+  | { readonly kind: "record"; readonly job: string; readonly form: "pdf" | "json" }
+  | {
+      readonly kind: "sheet";
+      /** Name of the file, without what its form adds. */
+      readonly name: string;
+      readonly columns: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+    };
