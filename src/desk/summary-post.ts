@@ -2,20 +2,12 @@ import type { Turn } from "../conversation/turn.ts";
 import type { Job, JobChange, JobEntry, JobEvent } from "../jobs/job.ts";
 import { aboutOf } from "../messages/build-caution-blocks.ts";
 import { buildSummaryCard, type SeenCaution } from "../messages/build-summary-card.ts";
-import { voiceFor } from "../messages/voice.ts";
+import { type Voice, voiceFor } from "../messages/voice.ts";
 import type { Post } from "../ports/outbox.ts";
 import type { JobWriting } from "./write-job.ts";
 
 /** Changes that a summary shows. */
-const SHOWN: readonly JobChange["kind"][] = [
-  "reading",
-  "item_opened",
-  "item_closed",
-  "parts",
-  "file",
-  "status",
-  "facts",
-];
+const SHOWN: readonly JobChange["kind"][] = ["reading", "item_opened", "item_closed", "parts", "file", "facts"];
 
 interface Drafted {
   readonly job: Job | undefined;
@@ -30,22 +22,32 @@ interface Drafted {
 export function summaryPosts({ turn, events, workspace }: JobWriting, drafted: Drafted): readonly Post[] {
   const { job, entries, wantsSummary } = drafted;
   const channel = turn.company.teamChannel;
-  const { language = "en", units = "us" } = turn.company;
+  const { language = "en" } = turn.company;
   if (job === undefined || channel === undefined) return [];
   const wasPosted = events.some(isClosing);
-  const isChanged = wasPosted && entries.some(({ change }) => SHOWN.includes(change.kind));
+  const isChanged = wasPosted && entries.some(({ change }) => change.kind === "status" || tellsOf(job, change));
   if (wantsSummary !== true && !isChanged) return [];
-  const voice = voiceFor(turn.library, { language, units });
   const first = `${workspace}-job-${job.number}-summary`;
   return [
     {
       id: wasPosted ? `${first}-${job.version}` : first,
       channel,
       language,
-      card: buildSummaryCard({ ...voice, ...(turn.books && { books: turn.books }) }, job, seenCautions(turn)),
+      card: buildSummaryCard(companyVoice(turn), job, seenCautions(turn)),
       ...(wasPosted && { updates: first }),
     },
   ];
+}
+
+/** What the company writes for everybody of it is in its own language and units. */
+export function companyVoice({ library, company, books }: Turn): Voice {
+  const { language = "en", units = "us" } = company;
+  return { ...voiceFor(library, { language, units }), ...(books && { books }) };
+}
+
+/** While a job is worked on anew, the team reads what came of it when it is closed again. */
+function tellsOf({ status }: Job, { kind }: JobChange): boolean {
+  return (status === "complete" || status === "open_items") && SHOWN.includes(kind);
 }
 
 function isClosing({ change }: JobEvent): boolean {

@@ -1,6 +1,7 @@
 import type { StepChange } from "../conversation/state.ts";
 import { toldInMessage } from "../conversation/told-in-message.ts";
 import type { Show, Turn } from "../conversation/turn.ts";
+import { POST_TRAIL } from "../faults/topic/fault-facts.ts";
 import type { Job, JobChange, JobEntry, JobEvent } from "../jobs/job.ts";
 import type { JobAct } from "../jobs/job-act.ts";
 import { type JobRefusal, refuseEntry } from "../jobs/job-rules.ts";
@@ -14,6 +15,7 @@ import type { KeptFile } from "../ports/files.ts";
 import type { Post } from "../ports/outbox.ts";
 import type { Door, Person } from "../ports/store.ts";
 import { summaryPosts } from "./summary-post.ts";
+import { trailPosts, wordTrail } from "./trail-post.ts";
 
 /** A message that may write into a job: who says it, and the job as it stands. */
 export interface JobWriting {
@@ -74,6 +76,8 @@ interface Draft {
   /** Number of the job that is talked about from now on; null where none is. */
   readonly open?: string | null;
   readonly wantsSummary?: true;
+  /** What the team is to read of a fault. */
+  readonly posted?: Extract<JobAct, { readonly kind: "trail" }>;
 }
 
 function startDraft(writing: JobWriting): Draft {
@@ -102,6 +106,8 @@ function act(draft: Draft, wanted: JobAct): Draft {
       return { ...draft, wantsSummary: true };
     case "paper":
       return draft;
+    case "trail":
+      return addTrail(draft, wanted);
     case "begin": {
       const { job, kind: _, ...opening } = wanted;
       const begun = add({ ...draft, job: undefined }, { kind: "opened", ...opening }, job);
@@ -113,6 +119,14 @@ function act(draft: Draft, wanted: JobAct): Draft {
       return "code" in added ? { ...draft, stopped: added } : added;
     }
   }
+}
+
+/** How a cause was found stands in the record once, however often it is looked at. */
+function addTrail(draft: Draft, trail: Extract<JobAct, { readonly kind: "trail" }>): Draft {
+  const text = wordTrail(draft.writing, trail);
+  if (!trail.wantsPost && draft.job?.trail.at(-1)?.text === text) return draft;
+  const added = tell(draft, { kind: "trail", text });
+  return trail.wantsPost && added.lost === undefined ? { ...added, posted: trail } : added;
 }
 
 /** The draft with one more change of a job that is not talked about, or why the rules refuse it. */
@@ -147,21 +161,28 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   const { person, turn } = writing;
   const { entries, lost, open, job } = draft;
   const voice = { ...voiceFor(turn.library, person), ...(turn.books && { books: turn.books }) };
-  const posts = summaryPosts(writing, draft);
+  const summaries = summaryPosts(writing, draft);
+  const told =
+    job === undefined || draft.posted === undefined ? [] : trailPosts(writing, draft.posted, job.number, job.version);
   const texts = JOB_TEXTS[person.language];
   const notes = [
     ...sayWritten(voice, entries).map(quiet),
     ...(lost === undefined
       ? []
       : [problem(texts.notSaved(turn.job?.number ?? "", sayJobRefusal(person.language, lost)))]),
-    ...(posts.length > 0 ? [quiet(texts.posted)] : []),
-    ...(draft.wantsSummary && posts.length === 0 ? [problem(texts.noTeamChannel)] : []),
+    ...(summaries.length > 0 ? [quiet(texts.posted)] : []),
+    ...(told.length > 0 ? [quiet(texts.postedTrail)] : []),
+    ...(draft.wantsSummary && summaries.length === 0 ? [problem(texts.noTeamChannel)] : []),
   ];
   const entered = enteredBy(turn.job, entries);
   const noted = withNotes(entered === undefined ? shown : markStep(turn, shown, entered), notes);
   const { job: _, ...left } = noted.state;
   const state = open === null ? left : { ...noted.state, ...(open !== undefined && { job: open }) };
-  return { shown: { ...noted, state }, jobs: entries, posts: job === undefined ? [] : posts };
+  return {
+    shown: { ...noted, state: askedOnce(state) },
+    jobs: entries,
+    posts: job === undefined ? [] : [...summaries, ...told],
+  };
 }
 
 /** Facts and readings can be taken back by undo; what begins or closes a job cannot. */
@@ -170,9 +191,16 @@ function enteredBy(job: Job | undefined, entries: readonly JobEntry[]): StepChan
   if (first === undefined) return undefined;
   const version = first.job === job?.number ? job.version : 0;
   const events = entries.flatMap(({ change }, index) =>
-    change.kind === "facts" || change.kind === "reading" ? [version + index + 1] : [],
+    change.kind === "facts" || change.kind === "reading" || change.kind === "trail" ? [version + index + 1] : [],
   );
   return { job: first.job, events };
+}
+
+/** That the team is to read something is done once, not again with every answer that follows. */
+function askedOnce({ last, ...rest }: Show["state"]): Show["state"] {
+  if (last === undefined) return rest;
+  const { [POST_TRAIL]: _, ...facts } = last.facts;
+  return { ...rest, last: { ...last, facts } };
 }
 
 /** Remembers with the step, where it is one, what it wrote. */

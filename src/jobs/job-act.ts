@@ -1,3 +1,4 @@
+import type { AnswerTable, Finding } from "../declaration/answer.ts";
 import type { JobChange } from "./job.ts";
 
 /**
@@ -21,6 +22,15 @@ export type JobAct =
   | { readonly kind: "change"; readonly change: JobChange; readonly job?: string }
   /** The team reads what became of the open job. */
   | { readonly kind: "summary" }
+  /** How a cause was found is written down, and the team reads it where that is wanted. */
+  | {
+      readonly kind: "trail";
+      /** The topic that words it. */
+      readonly topic: string;
+      readonly headline: Finding;
+      readonly rows: AnswerTable["rows"];
+      readonly wantsPost: boolean;
+    }
   /** A paper is made and handed over with the answer. */
   | { readonly kind: "paper"; readonly paper: Paper };
 

@@ -1,3 +1,4 @@
+import { readyFor } from "../faults/topic/fault-facts.ts";
 import type { Job, JobReading } from "../jobs/job.ts";
 import { factOfStep, whyOfStep } from "../jobs/startup-facts.ts";
 import { NOT_JUDGED } from "../jobs/startup-state.ts";
@@ -21,6 +22,7 @@ export function buildJobBlocks(voice: Voice, job: Job): readonly Block[] {
     ...itemRows(voice, job),
     ...readingTable(voice, job),
     ...stepRows(voice, job),
+    ...seenRows(voice, job),
     ...factRows(voice, job),
   ];
 }
@@ -57,7 +59,9 @@ export function itemRows(voice: Voice, { items }: Job): readonly RowsBlock[] {
 
 function factRows(voice: Voice, { facts }: Job): readonly RowsBlock[] {
   const { record } = JOB_TEXTS[voice.language];
-  const ofHouse = Object.entries(facts).filter(([id]) => !id.startsWith(factOfStep("")));
+  const ofHouse = Object.entries(facts).filter(
+    ([id, { topic }]) => !id.startsWith(factOfStep("")) && !id.startsWith(readyFor("")) && !isOfFault(id, topic, voice),
+  );
   const rows = ofHouse.map(
     ([id, { topic, value, by }]): Row => ({
       label: labelOfKept(voice, topic, id),
@@ -66,6 +70,31 @@ function factRows(voice: Voice, { facts }: Job): readonly RowsBlock[] {
     }),
   );
   return rows.length === 0 ? [] : [{ kind: "rows", heading: record.facts, rows }];
+}
+
+/** What was looked at for a fault: complaints, checks and readings in the order in which they were told. */
+export function seenRows(voice: Voice, { facts }: Job): readonly RowsBlock[] {
+  const { record } = JOB_TEXTS[voice.language];
+  const rows = Object.entries(facts)
+    .filter(([id, { topic }]) => isOfFault(id, topic, voice))
+    .map(([id, { topic, value, by, at_ms }]): Row & { readonly at_ms: number } => ({
+      label: labelOfKept(voice, topic, id),
+      value: showKept(voice, topic, id, value),
+      note: record.factNote(by),
+      at_ms,
+    }))
+    .sort((one, other) => one.at_ms - other.at_ms)
+    .map(({ at_ms: _, ...row }) => row);
+  return rowsUnder(record.seen, rows);
+}
+
+/** What only a fault walk asks; what other topics ask too is of the house, and that somebody was careful is in the history. */
+function isOfFault(id: string, topic: string, { topics }: Voice): boolean {
+  return (
+    topic === "fault" &&
+    !id.startsWith(readyFor("")) &&
+    ![...topics.values()].some((one) => one.id !== topic && Object.hasOwn(one.facts, id))
+  );
 }
 
 function standsAs(voice: Voice, { isAccepted, because = "" }: JobReading): string {

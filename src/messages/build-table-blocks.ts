@@ -19,7 +19,7 @@ export function buildTableBlock(voice: TopicVoice, table: AnswerTable): TableBlo
   };
 }
 
-function showCell(voice: TopicVoice, cell: TableCell): string {
+export function showCell(voice: TopicVoice, cell: TableCell): string {
   if (isList(cell)) return cell.map((finding) => sayFinding(voice, finding)).join(" ");
   return typeof cell === "object" && "code" in cell ? sayFinding(voice, cell) : showDatum(voice, cell);
 }

@@ -162,6 +162,7 @@ function causeFindings(cause: Cause, words: FaultWords, language: Language): rea
     [`found_${id}`, ({ share }) => words.found(label, share ?? "")],
     [`probable_${id}`, ({ share }) => words.probable(label, share ?? "")],
     [`cured_${id}`, () => words.cured(label)],
+    [`was_${id}`, () => words.was(label)],
     [`why_${id}`, () => why],
     [`remedy_${id}`, () => words.remedy(remedy)],
     [`parts_${id}`, () => words.parts(parts.join(", "))],

@@ -27,11 +27,20 @@ export interface FaultWords {
   readonly heard: (symptom: string) => string;
   readonly denied: (symptom: string) => string;
   readonly cured: (cause: string) => string;
+  /** Offered where no cause stands out. */
+  readonly was: (cause: string) => string;
   readonly curedFact: (cause: string) => string;
   readonly notCured: (cause: string) => string;
   readonly record: Readonly<
     Record<
-      "asker_may" | "asker_tools" | "on_truck" | "found_before" | "measured_before" | "display_code" | "passed_over",
+      | "asker_may"
+      | "asker_tools"
+      | "on_truck"
+      | "found_before"
+      | "measured_before"
+      | "display_code"
+      | "post_trail"
+      | "passed_over",
       string
     >
   >;
@@ -59,6 +68,7 @@ export interface FaultWords {
     readonly how_sure: () => string;
     readonly step_cured: () => string;
     readonly step_not_cured: () => string;
+    readonly step_post: () => string;
     readonly counts_here: () => string;
     readonly counted: (data: { readonly times: string }) => string;
     readonly on_truck: (data: { readonly listed: string }) => string;

@@ -49,6 +49,10 @@ export interface JobTexts {
   readonly takenBack: (job: string) => string;
   readonly staysInJob: (job: string) => string;
   readonly notSaved: (job: string, why: string) => string;
+  readonly savedTrail: (job: string) => string;
+  readonly postedTrail: string;
+  /** How the cause of a fault was found, as the team reads it. */
+  readonly trail: { readonly title: (job: string) => string; readonly by: (name: string) => string };
   readonly posted: string;
   readonly noTeamChannel: string;
   /** The record of a job, and the summary that the team reads. */
@@ -63,6 +67,7 @@ export interface JobTexts {
     readonly permit: string;
     readonly facts: string;
     readonly factNote: (by: string) => string;
+    readonly seen: string;
     readonly readings: string;
     readonly readingColumns: readonly [what: string, measured: string, expected: string, stands: string];
     readonly accepted: string;

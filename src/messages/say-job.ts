@@ -83,6 +83,8 @@ export function sayWritten(voice: Voice, entries: readonly JobEntry[]): readonly
         return [texts.savedParts(job, String(Object.keys(change.parts).length))];
       case "file":
         return [texts.savedFile(job, change.file.name)];
+      case "trail":
+        return [texts.savedTrail(job)];
       case "note":
         return [texts.savedNote(job)];
       case "planned":

@@ -4,6 +4,7 @@ import { numberResult } from "../../declaration/number-result.ts";
 import { type FaultCase, isObservation, type Observation } from "../case.ts";
 import { expectReading } from "../expected.ts";
 import type { Cause, Check } from "../knowledge.ts";
+import { SOMETHING_ELSE } from "../model.ts";
 import { rateChecks } from "../next-check.ts";
 import { findOnTruck } from "../parts-on-truck.ts";
 import { type Candidate, posteriorShares, rankCauses } from "../posterior.ts";
@@ -62,7 +63,7 @@ export function answerFault(shelf: FaultShelf, told: Told, books: Books): Answer
       ...tabulateParts(verdict, told),
       ...tabulateTrail(shelf, told, books, seen),
     ],
-    next: nextSteps(verdict),
+    next: nextSteps(verdict, candidates),
   };
 }
 
@@ -116,8 +117,15 @@ function sayCause({ id, hazards, words, repairBy }: Cause, mayRepair: boolean): 
   ];
 }
 
-function nextSteps(verdict: Verdict | undefined): NonNullable<Answer["next"]> {
-  if (verdict?.kind !== "found" && verdict?.kind !== "probable") return [];
+/** Causes that are offered where none stands out, for somebody who has found out otherwise. */
+const MOST_OFFERED = 3;
+
+function nextSteps(verdict: Verdict | undefined, candidates: readonly Candidate[]): NonNullable<Answer["next"]> {
+  if (verdict?.kind !== "found" && verdict?.kind !== "probable")
+    return candidates
+      .filter(({ cause }) => cause !== SOMETHING_ELSE)
+      .slice(0, MOST_OFFERED)
+      .map(({ cause }) => ({ say: say(`was_${cause}`), request: `${curedBy(cause)}=yes`, follows: true }));
   const { id } = verdict.cause;
   return [
     { say: say("step_cured"), request: `${curedBy(id)}=yes`, follows: true },

@@ -22,6 +22,9 @@ export const curedBy = (cause: string) => `${CURED_BY}${cause}`;
 /** How the facts begin that close a fault. */
 export const CURED_BY = "cured_by_";
 
+/** The team is to read how the cause was found. */
+export const POST_TRAIL = "post_trail";
+
 /** Widest readings that an instrument of the trade shows, base units. */
 const READING_ENDS: Partial<Record<QuantityKind, readonly [number, number]>> = {
   temperature: [-40, 150],
@@ -99,8 +102,14 @@ export function faultFacts({ symptoms, checks, causes }: FaultKnowledge): FactSp
     ...Object.fromEntries(
       causes.flatMap(({ id }) => [notCuredBy(id), curedBy(id)]).map((fact) => [fact, { type: "flag", ...UNLISTED }]),
     ),
+    [POST_TRAIL]: { type: "flag", ...UNLISTED },
     ...RECORD_FACTS,
   };
+}
+
+/** Facts that say how the walk went or what the records know, not what was seen. */
+export function isSeen(fact: string): boolean {
+  return fact !== POST_TRAIL && fact !== "month" && (fact === "display_code" || !Object.hasOwn(RECORD_FACTS, fact));
 }
 
 function done(): FactSpec {

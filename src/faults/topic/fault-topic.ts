@@ -9,6 +9,7 @@ import { type FaultShelf, type Told, toldOf } from "./fault-case.ts";
 import { faultFacts } from "./fault-facts.ts";
 import { FAULT_TABLES, faultFindings } from "./fault-findings.ts";
 import { nextQuestion } from "./fault-guide.ts";
+import { enterSeen, withTrail } from "./fault-trail.ts";
 
 /** From this score on words that nothing is sure of are still about a fault. @source judgement */
 const SPOKEN_OF = 0.5;
@@ -27,11 +28,14 @@ export function buildFaultTopic(knowledge: FaultKnowledge): Topic {
   return {
     id: "fault",
     work: "short",
+    uses: "job",
     facts,
     results: ["confidence"],
     findings: faultFindings(knowledge),
     tables: FAULT_TABLES,
-    compute: (named: Readonly<Record<string, FactValue>>, books) => answerFault(shelf, byId(named), books),
+    enters: enterSeen,
+    compute: (named: Readonly<Record<string, FactValue>>, books) =>
+      withTrail(answerFault(shelf, byId(named), books), byId(named), books),
     guide: {
       next: (known, books) => nextQuestion(shelf, toldOf(known), books),
       hears: (text) => {

@@ -57,6 +57,7 @@ export const faults: FaultWords = {
   reading: (check) => `${check}, as measured`,
   heard: (symptom) => `Heard: ${symptom}.`,
   denied: (symptom) => `Heard that it is not this: ${symptom}.`,
+  was: (cause) => `It was: ${lowerFirst(cause)}`,
   cured: (cause) => `Closed. It was: ${lowerFirst(cause)}.`,
   curedFact: (cause) => `Cured by: ${cause}`,
   notCured: (cause) => `Done and not cured: ${cause}`,
@@ -67,6 +68,7 @@ export const faults: FaultWords = {
     found_before: "Found by this company before",
     measured_before: "Measured at start-up",
     display_code: "Code on the display",
+    post_trail: "The team is told how it was found",
     passed_over: "Could not be told",
   },
   confidence: "How likely it is",
@@ -107,6 +109,7 @@ export const faults: FaultWords = {
     how_sure: () => "How likely each answer is with each cause is judgement, not measured.",
     step_cured: () => "Done, and it works",
     step_not_cured: () => "Done, and it is not cured",
+    step_post: () => "Tell the team how it was found",
     on_truck: ({ listed }) => `On your truck (${listed})`,
     counted: ({ times }) => `This company found it before, times: ${times}. That weighs in.`,
     counts_here: () =>

@@ -75,6 +75,9 @@ export const jobs: JobTexts = {
   takenBack: (job) => `Taken back in job ${job} too.`,
   staysInJob: (job) => `Job ${job} stays as it was written down. A manager can put it right.`,
   notSaved: (job, why) => `Not kept in job ${job}. ${why}`,
+  savedTrail: (job) => `Kept in job ${job}: how it was found.`,
+  postedTrail: "The team's channel reads how it was found.",
+  trail: { title: (job) => `Job ${job}: how the fault was found`, by: (name) => `From ${name}.` },
   posted: "The team's channel gets the summary.",
   noTeamChannel: "The summary was not posted: company.yaml names no team_channel.",
   record: {
@@ -88,6 +91,7 @@ export const jobs: JobTexts = {
     permit: "Permit",
     facts: "Known of the house",
     factNote: (by) => `from ${by}`,
+    seen: "Looked at for the fault",
     readings: "Measured",
     readingColumns: ["What", "Measured", "Expected or limit", "How it stands"],
     accepted: "Accepted",

@@ -57,6 +57,7 @@ export const faults: FaultWords = {
   reading: (check) => `${check}, lo medido`,
   heard: (symptom) => `Entendí: ${symptom}.`,
   denied: (symptom) => `Entendí que no es esto: ${symptom}.`,
+  was: (cause) => `Fue: ${lowerFirst(cause)}`,
   cured: (cause) => `Cerrada. Era: ${lowerFirst(cause)}.`,
   curedFact: (cause) => `Se curó con: ${cause}`,
   notCured: (cause) => `Hecho y sigue igual: ${cause}`,
@@ -67,6 +68,7 @@ export const faults: FaultWords = {
     found_before: "Encontrado antes por esta empresa",
     measured_before: "Medido en el arranque",
     display_code: "Código en la pantalla",
+    post_trail: "Se cuenta al equipo cómo se halló",
     passed_over: "No se pudo saber",
   },
   confidence: "Qué tan probable es",
@@ -107,6 +109,7 @@ export const faults: FaultWords = {
     how_sure: () => "Qué tan probable es cada respuesta con cada causa es criterio, no está medido.",
     step_cured: () => "Hecho, y ya funciona",
     step_not_cured: () => "Hecho, y sigue igual",
+    step_post: () => "Contar al equipo cómo se halló",
     on_truck: () => "Está en su camioneta",
     counted: ({ times }) => `Esta empresa ya la encontró antes, veces: ${times}. Eso pesa.`,
     counts_here: () =>

@@ -79,6 +79,9 @@ export const jobs: JobTexts = {
   takenBack: (job) => `También se retiró del trabajo ${job}.`,
   staysInJob: (job) => `El trabajo ${job} queda como se anotó. Un gerente puede corregirlo.`,
   notSaved: (job, why) => `No se guardó en el trabajo ${job}. ${why}`,
+  savedTrail: (job) => `Guardado en el trabajo ${job}: cómo se halló.`,
+  postedTrail: "El canal del equipo recibe cómo se halló.",
+  trail: { title: (job) => `Trabajo ${job}: cómo se halló la falla`, by: (name) => `De ${name}.` },
   posted: "El canal del equipo recibe el resumen.",
   noTeamChannel: "El resumen no se publicó: company.yaml no nombra un team_channel.",
   record: {
@@ -92,6 +95,7 @@ export const jobs: JobTexts = {
     permit: "Permiso",
     facts: "Lo que se sabe de la casa",
     factNote: (by) => `de ${by}`,
+    seen: "Revisado por la falla",
     readings: "Medido",
     readingColumns: ["Qué", "Medido", "Esperado o límite", "Cómo está"],
     accepted: "Se acepta",
