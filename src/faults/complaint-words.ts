@@ -45,6 +45,7 @@ const ENDS_DENIAL = new Set(["but", "pero", "and", "y", "e", "plus", "though", "
 /** Typed apart or with a sign, they are one word. */
 const JOINED: readonly (readonly [RegExp, string])[] = [
   [/\bt\s*(&|and|\/|y)\s*p\b/g, "tp"],
+  [/\b(?:wo|ca|ai|do|does|did|is|are|was|were|has|have|had|could|would|should)n't\b/g, "not"],
   [/n't\b/g, " not"],
   [/\bnada mas\b/g, "solo"],
   [/\bcan ?not\b/g, "not"],
