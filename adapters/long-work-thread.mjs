@@ -1,5 +1,4 @@
-// A worker thread knows no TypeScript of its own; this file teaches it and then hands over.
-import { register } from "tsx/esm/api";
+// A worker thread knows no TypeScript of its own.
+import { loadSource } from "./load-source.mjs";
 
-register();
-export const { runLongWork } = await import("./run-long-work.ts");
+export const { runLongWork } = await loadSource("run-long-work");

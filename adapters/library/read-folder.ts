@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { readdir } from "node:fs/promises";
 import { basename, join, relative } from "node:path";
-import { pathToFileURL } from "node:url";
+import { importFile } from "./import-file.ts";
 
 /** A source file and everything it exports. */
 export interface LoadedFile {
@@ -43,8 +43,7 @@ async function loadFile(root: string, path: string): Promise<LoadedFile | Failed
   const file = relative(join(root, ".."), path);
   const name = basename(path, ".ts");
   try {
-    const exports: Readonly<Record<string, unknown>> = await import(pathToFileURL(path).href);
-    return { name, file, exports };
+    return { name, file, exports: await importFile(path) };
   } catch (error) {
     const said = error instanceof Error ? error.message : String(error);
     return { name, fault: `${file}: cannot be loaded: ${said.split("\n").slice(0, 2).join(" ")}` };

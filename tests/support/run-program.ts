@@ -20,7 +20,7 @@ export interface Running {
 /** Every setting left empty, so that a developer's own `.env` plays no part. */
 const UNSET = Object.fromEntries(SETTING_NAMES.map((name) => [name, ""]));
 
-/** Starts `adapters/main.ts` with these words and settings; nothing of this process's own settings goes with it. */
+/** Starts the program as `npm start` does, with these words and settings; nothing of this process's own settings goes with it. */
 export function runProgram(words: readonly string[], settings: Readonly<Record<string, string>>): Running {
   const env = {
     PATH: process.env["PATH"],
@@ -29,7 +29,7 @@ export function runProgram(words: readonly string[], settings: Readonly<Record<s
     ...UNSET,
     ...settings,
   };
-  const child = spawn(process.execPath, ["--import", "tsx", "adapters/main.ts", ...words], { cwd: ROOT, env });
+  const child = spawn(process.execPath, ["adapters/run.mjs", ...words], { cwd: ROOT, env });
   const said = { stdout: "", stderr: "" };
   for (const channel of ["stdout", "stderr"] as const)
     child[channel].setEncoding("utf8").on("data", (text: string) => {
