@@ -6,7 +6,7 @@ import { expect, test } from "vitest";
 import { bundleSources } from "../../adapters/bundle-sources.mjs";
 
 const ROOT = new URL("../..", import.meta.url).pathname;
-const ASKED = "size people=4 model=hollin-50 setpoint=125F days=2";
+const ASKED = "size people=4 model=hollin-50 setpoint=125F days=20";
 
 function ask(...program: readonly string[]) {
   const { status, stdout } = spawnSync(process.execPath, [...program, "ask", ASKED, "--json"], {
