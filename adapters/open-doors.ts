@@ -1,11 +1,10 @@
-import { readFile } from "node:fs/promises";
-import { resolve } from "node:path";
 import type { Settings } from "../src/boundary/settings.ts";
 import type { TeamsDoorSettings } from "../src/boundary/settings-teams.ts";
 import type { DoorSettings } from "../src/boundary/settings-values.ts";
 import type { Language } from "../src/messages/language.ts";
 import type { Caller } from "../src/ports/store.ts";
 import type { House } from "./open-house.ts";
+import { readTeamsAccess } from "./read-teams-access.ts";
 
 /** A door that is open: where, and how it is shut. */
 interface OpenDoor {
@@ -70,18 +69,14 @@ async function openWeb(house: House, settings: Settings["web"], examples: Exampl
 }
 
 async function openTeams(house: House, settings: TeamsDoorSettings, root: string): Promise<OpenDoor> {
-  const { certificate, warnings: _, ownTenant: __, ...rest } = settings;
   const { openTeamsDoor } = await import("./teams/open-teams-door.ts");
-  const read = certificate && {
-    thumbprint: certificate.thumbprint,
-    privateKey: await readFile(resolve(root, certificate.keyFile), "utf8"),
-  };
-  const checked = { ...rest, certificate: read };
   return await openTeamsDoor({
     desk: house.desk,
     log: house.log,
-    settings: checked,
+    settings: await readTeamsAccess(settings, root),
     drawPng: house.pictures.drawPngWithin,
+    references: house.store.conversations,
+    readFile: house.readFile,
   });
 }
 

@@ -15,6 +15,7 @@ import { loadLibrary } from "./library/load-library.ts";
 import { createFaultLog } from "./log/fault-log.ts";
 import { type Log, openLog } from "./log/open-log.ts";
 import { startRelay } from "./open-relay.ts";
+import { readTeamsAccess } from "./read-teams-access.ts";
 import { createInlineRunner } from "./workers/inline-runner.ts";
 import { createPicturePool, type PicturePool } from "./workers/picture-pool.ts";
 import { createPoolRunner } from "./workers/pool-runner.ts";
@@ -88,6 +89,7 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     faults,
     language: shelf.books.company.language,
     ...(slack.kind === "ready" && { slack: slack.settings }),
+    ...(teams.kind === "ready" && { teams: () => readTeamsAccess(teams.settings, root) }),
   });
   const desk = createDesk({
     ...shelf,

@@ -3,7 +3,7 @@ import type { Language } from "../src/messages/language.ts";
 import type { ChatPort } from "../src/ports/chat.ts";
 import type { FaultLog } from "../src/ports/fault-log.ts";
 import type { Store } from "../src/ports/store.ts";
-import { teamsPosts } from "./teams/post-card.ts";
+import type { TeamsSettings } from "./teams/settings.ts";
 import { createOutboxRelay, type OutboxRelay } from "./workers/outbox-relay.ts";
 
 /** What the relay needs of the Slack door's settings. */
@@ -16,6 +16,8 @@ interface RelaySettings {
   readonly language: Language;
   /** Left out where Slack is not set up. */
   readonly slack?: SlackAccess;
+  /** Left out where Teams is not set up; read with the first post. */
+  readonly teams?: () => Promise<TeamsSettings>;
 }
 
 /** How often the outbox is looked into: people take no notice of a second [ms]. */
@@ -24,11 +26,16 @@ const EVERY_ms = 1_000;
 const SLACK_CALL_ms = 10_000;
 
 /** Starts sending what stands in the outbox, until it is stopped. */
-export function startRelay({ store, faults, language, slack }: RelaySettings): Pick<OutboxRelay, "stop"> {
+export function startRelay({ store, faults, language, slack, teams }: RelaySettings): Pick<OutboxRelay, "stop"> {
   const { houseChat: web } = store;
   const relay = createOutboxRelay({
     outbox: store.outbox,
-    ports: { slack: slack ? slackPosts(slack) : NO_SLACK, teams: teamsPosts, web, terminal: web },
+    ports: {
+      slack: slack ? slackPosts(slack) : NO_SLACK,
+      teams: teams ? teamsPosts(teams, store, language) : NO_TEAMS,
+      web,
+      terminal: web,
+    },
     clock: { now_ms: Date.now },
     language,
     jitter: Math.random,
@@ -40,6 +47,33 @@ export function startRelay({ store, faults, language, slack }: RelaySettings): P
 }
 
 const NO_SLACK: ChatPort = { send: async () => ({ kind: "refused", because: "Slack is not set up" }) };
+const NO_TEAMS: ChatPort = { send: async () => ({ kind: "refused", because: "Teams is not set up" }) };
+
+/** The bot library is loaded with the first post. */
+function teamsPosts(access: () => Promise<TeamsSettings>, store: Store, language: Language): ChatPort {
+  let loaded: Promise<ChatPort> | undefined;
+  const load = async () => {
+    const [{ createTeamsPosts }, { openCourier }, { checkSettings }] = await Promise.all([
+      import("./teams/post-card.ts"),
+      import("./teams/botbuilder/courier.ts"),
+      import("./teams/settings.ts"),
+    ]);
+    const courier = openCourier(checkSettings(await access()));
+    return createTeamsPosts({ courier, references: store.conversations, language, now_ms: Date.now });
+  };
+  const posts = () => {
+    // A key file that cannot be read now may be there with the next try.
+    loaded ??= load().catch((error: unknown) => {
+      loaded = undefined;
+      throw error;
+    });
+    return loaded;
+  };
+  return {
+    send: async (out) => (await posts()).send(out),
+    find: async (out) => (await (await posts()).find?.(out)) ?? { kind: "cannot_look" },
+  };
+}
 
 /** Slack's client is loaded with the first post. */
 function slackPosts({ botToken }: SlackAccess): ChatPort {

@@ -1,20 +1,23 @@
-import { readFile } from "node:fs/promises";
-import { join } from "node:path";
+import { readFile, writeFile } from "node:fs/promises";
+import { join, resolve } from "node:path";
 import type { Settings } from "../src/boundary/settings.ts";
 import { readWords } from "./commands/read-words.ts";
 import { openShelf } from "./open-house.ts";
+import type { TeamsManifest } from "./teams/manifest.ts";
 
 const SLACK_USAGE = "npm run --silent manifest -- slack --url https://oldhand.example.com";
 const TEAMS_USAGE =
-  "npm run --silent manifest -- teams --website https://www.example.com [--privacy https://...] [--terms https://...]";
+  "npm run --silent manifest -- teams --website https://www.example.com [--privacy https://...] [--terms https://...] [--out oldhand-teams.zip]";
+/** Options that are not addresses. */
+const NO_ADDRESS: readonly string[] = ["app-id", "out"];
 const USAGE = `${SLACK_USAGE}\n   or: ${TEAMS_USAGE}`;
 
-/** Prints what Slack or Teams wants to know of the app, on standard output. */
+/** Prints what Slack or Teams wants to know of the app; for Teams it writes the whole package where one is asked for. */
 export async function runManifest(settings: Settings, words: readonly string[], root: string): Promise<number> {
-  const read = readWords(words, ["url", "website", "privacy", "terms", "app-id"], USAGE);
+  const read = readWords(words, ["url", "website", "privacy", "terms", "app-id", "out"], USAGE);
   if (!read.ok) return complain(read.say);
   const { first, options } = read;
-  const bad = Object.entries(options).find(([name, value]) => name !== "app-id" && !isHttps(value));
+  const bad = Object.entries(options).find(([name, value]) => !NO_ADDRESS.includes(name) && !isHttps(value));
   if (bad) return complain(`--${bad[0]} is an https address, such as https://www.example.com, not "${bad[1]}".`);
   if (first === "slack" && options["url"] !== undefined) return await printSlack(options["url"]);
   if (first === "teams" && options["website"] !== undefined)
@@ -52,7 +55,25 @@ async function printTeams(settings: Settings, root: string, options: TeamsOption
     },
     commands: topics.map(([id, { summary }]) => ({ title: id, description: summary })),
   });
+  const { out } = options;
+  if (out !== undefined) return await writePackage(manifest, out);
   process.stdout.write(`${JSON.stringify(manifest, null, 2)}\n`);
+  return 0;
+}
+
+async function writePackage(manifest: TeamsManifest, out: string): Promise<number> {
+  if (!out.endsWith(".zip")) return complain(`--out is a zip file, such as oldhand-teams.zip, not "${out}".`);
+  const [{ packApp }, { drawIcon }] = await Promise.all([
+    import("./teams/app-package.ts"),
+    import("./pictures/draw-icon.ts"),
+  ]);
+  const packed = await packApp(manifest, drawIcon);
+  try {
+    await writeFile(resolve(out), packed);
+  } catch (error) {
+    return complain(`${out} could not be written: ${error instanceof Error ? error.message : String(error)}.`);
+  }
+  process.stdout.write(`${out}: upload it in the Teams admin center. adapters/teams/ADMIN.md says how.\n`);
   return 0;
 }
 

@@ -21,6 +21,8 @@ export interface Inbound {
   readonly caller: Caller;
   /** The door's own id of the conversation: channel and thread, Teams conversation, browser tab, terminal session. */
   readonly conversation: string;
+  /** The door's own id of the channel that posts may go to; left out where the door has none. */
+  readonly channel?: string;
   /** Unique per delivery: the same id again is answered with the same card and changes nothing. */
   readonly delivery: string;
   readonly text: string;

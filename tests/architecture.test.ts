@@ -80,6 +80,18 @@ const PLANTED: readonly {
     rule: /belongs to/,
   },
   {
+    name: "the bot library beside its own folder",
+    path: "adapters/teams/serve-event.ts",
+    text: `import { TurnContext } from "botbuilder";`,
+    rule: /botbuilder belongs to/,
+  },
+  {
+    name: "the bot library's connector beside its own folder",
+    path: "adapters/teams/port.ts",
+    text: `import type { X } from "botframework-connector";`,
+    rule: /botframework-connector belongs to/,
+  },
+  {
     name: "teams package in the web room",
     path: "adapters/web/a.ts",
     text: `import { x } from "botbuilder";`,

@@ -3,6 +3,7 @@ import type { Kysely, Transaction } from "kysely";
 import type { Books } from "../../src/books/books.ts";
 import { findStrangers, type Stranger } from "../../src/boundary/jobs-book.ts";
 import type { Caller, Door, Store } from "../../src/ports/store.ts";
+import { createConversationReferences } from "./conversation-references.ts";
 import { DatabaseFault } from "./database-fault.ts";
 import { createHouseChat } from "./house-chat.ts";
 import { addEvents } from "./job-records.ts";
@@ -71,6 +72,7 @@ export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettin
     },
     outbox: createOutbox(db),
     houseChat: createHouseChat(db),
+    conversations: createConversationReferences(db, findWorkspace),
     close: () => db.destroy(),
   };
 }

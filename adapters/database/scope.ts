@@ -76,5 +76,9 @@ function scopeWork(db: Kysely<Tables> | Transaction<Tables>, workspace: string) 
         .where("workspace", "=", workspace),
     channelCards: () => db.selectFrom("channel_card").where("channel_card.workspace", "=", workspace),
     addChannelCard: (row: Own<"channel_card">) => db.insertInto("channel_card").values({ ...row, workspace }),
+    teamsConversations: () => db.selectFrom("teams_conversation").where("teams_conversation.workspace", "=", workspace),
+    addTeamsConversation: (row: Own<"teams_conversation">) =>
+      db.insertInto("teams_conversation").values({ ...row, workspace }),
+    dropTeamsConversations: () => db.deleteFrom("teams_conversation").where("workspace", "=", workspace),
   };
 }

@@ -1,6 +1,7 @@
 import type { Generated } from "kysely";
 import type { JobStatus } from "../../src/jobs/job.ts";
 import type { Language } from "../../src/messages/language.ts";
+import type { ConversationReference } from "../../src/ports/conversation-references.ts";
 import type { PostState } from "../../src/ports/outbox.ts";
 import type { CautionMark, Door, Role } from "../../src/ports/store.ts";
 import type { UnitSystem } from "../../src/units/quantity-kinds.ts";
@@ -24,6 +25,7 @@ export interface Tables {
   readonly job_counter: JobCounterTable;
   readonly post: PostTable;
   readonly channel_card: ChannelCardTable;
+  readonly teams_conversation: TeamsConversationTable;
 }
 
 interface WorkspaceTable {
@@ -170,4 +172,14 @@ interface ChannelCardTable {
   /** A `Card` as JSON. */
   readonly card: string;
   readonly at_ms: number;
+}
+/** Conversations of Teams that posts may go to, as the platform last spoke of them. */
+interface TeamsConversationTable {
+  readonly workspace: string;
+  readonly conversation: string;
+  readonly tenant: string;
+  readonly kind: ConversationReference["kind"];
+  readonly service_url: string;
+  readonly bot: string;
+  readonly team: string | null;
 }

@@ -18,6 +18,7 @@ export function readCommand(command: SlashCommand): Heard {
     inbound: {
       caller: { door: "slack", organisation: team, user, name: command.user_name },
       conversation: conversationOf(place),
+      channel: place.channel,
       delivery: `trigger/${command.trigger_id}`,
       text: readTypedText(command.text),
     },

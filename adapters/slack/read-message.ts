@@ -35,6 +35,7 @@ export function readMessage(event: MessageEvent, envelope: Envelope): Heard | un
     inbound: {
       caller: { door: "slack", organisation: place.team, user, name: nameOf(event, user) },
       conversation: conversationOf(place),
+      channel: place.channel,
       // One message may be told by two events (mention and direct message), each with an event id of its own.
       delivery: `message/${channel}/${ts}`,
       text: readTypedText(event.text ?? "", botUser),

@@ -1,19 +1,19 @@
 import type { Language } from "../../src/messages/language.ts";
 import type { AdaptiveElement, AdaptiveInput, AdaptiveRichText } from "./adaptive-card.ts";
 import { plainLine, run } from "./plain-text.ts";
-import type { TeamsMessage } from "./port.ts";
+import type { CardMessage } from "./port.ts";
 import { renderAdaptive } from "./render-adaptive.ts";
 import { ANSWERED_SIGN } from "./signs.ts";
 import { CHOICE_PREFIX, type Pressed } from "./submit-data.ts";
 
 /** The same card with nothing left to press: the answer that was given stands where the buttons and fields were. */
-export function closeCard(message: TeamsMessage, pressed: Pressed): TeamsMessage {
+export function closeCard(message: CardMessage, pressed: Pressed): CardMessage {
   const body = message.card.body.flatMap((element) => closeElement(element, pressed));
   return { ...message, card: { ...message.card, body: [...body, ...answeredLine(pressed)] } };
 }
 
 /** A closed card for a question whose own card is not known any more, as after a restart. */
-export function closedQuestion(asked: string, pressed: Pressed, language: Language): TeamsMessage {
+export function closedQuestion(asked: string, pressed: Pressed, language: Language): CardMessage {
   const [message] = renderAdaptive({ title: asked, summary: asked, blocks: [] }, { language });
   const typed =
     pressed.kind === "form" ? Object.entries(pressed.fields).map(([fact, value]) => fieldLine(fact, value)) : [];

@@ -10,6 +10,8 @@ const MOST_PUBLISHER_CHARACTERS = 32;
 const MOST_COMMANDS = 10;
 const MOST_COMMAND_TITLE_CHARACTERS = 32;
 const MOST_COMMAND_DESCRIPTION_CHARACTERS = 128;
+export const COLOR_ICON = "color.png";
+export const OUTLINE_ICON = "outline.png";
 const SCOPES = ["personal", "team", "groupChat"] as const;
 
 export interface TeamsManifestSettings {
@@ -59,13 +61,14 @@ export function buildTeamsManifest(settings: TeamsManifestSettings): TeamsManife
       short: "Computed answers for crews that put in heat-pump water heaters",
       full: "Ask a short question on the job site, such as “expansion 80 gal cold 50F hot 140F 60 psi”, and get a computed answer with its sources, or be asked for what is missing. Oldhand never decides: local code, the authority having jurisdiction and licensed people do.",
     },
-    icons: { color: "color.png", outline: "outline.png" },
+    icons: { color: COLOR_ICON, outline: OUTLINE_ICON },
     accentColor: "#1F4E5F",
     bots: [
       {
         botId: appId,
         scopes: SCOPES,
-        supportsFiles: false,
+        // Files come and go in the personal scope alone; that is all that Teams offers a bot.
+        supportsFiles: true,
         isNotificationOnly: false,
         ...(offered.length > 0 && { commandLists: [{ scopes: SCOPES, commands: offered }] }),
       },

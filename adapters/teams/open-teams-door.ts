@@ -1,10 +1,14 @@
 import { once } from "node:events";
 import type { Server } from "node:http";
 import type { AddressInfo } from "node:net";
-import type { ServiceClientCredentialsFactory } from "botframework-connector";
 import express, { type ErrorRequestHandler, type Express } from "express";
 import type { Desk } from "../../src/desk.ts";
-import { BotbuilderGateway } from "./botbuilder-gateway.ts";
+import type { ConversationReferences } from "../../src/ports/conversation-references.ts";
+import type { Caller } from "../../src/ports/store.ts";
+import type { StandIns } from "./botbuilder/connect.ts";
+import { BotbuilderGateway } from "./botbuilder/gateway.ts";
+import { createFetchFile, type WebFetch } from "./fetch-file.ts";
+import { createReferenceKeeper } from "./keep-references.ts";
 import type { DrawPngWithin } from "./picture-message.ts";
 import { DONE, type DoorLog, type Pause } from "./port.ts";
 import { createService } from "./serve-event.ts";
@@ -17,16 +21,18 @@ const MOST_REQUEST_BYTES = "256kb";
 /** Time for the last answers to leave when the door closes. Our own choice. */
 const LAST_ANSWERS_ms = 1_000;
 
-export interface TeamsDoorParts {
+/** What stands in for the platform's own services is left out but in tests. */
+export interface TeamsDoorParts extends StandIns {
   readonly desk: Desk;
   readonly settings: TeamsSettings;
   readonly log: DoorLog;
   /** Draws charts; without it a chart is its words and numbers. */
   readonly drawPng?: DrawPngWithin;
-  /** Stands in for the credentials that need the platform's sign-in service. */
-  readonly credentials?: ServiceClientCredentialsFactory;
-  /** Stands in for the platform's document that names its signing keys. */
-  readonly openIdMetadataUrl?: string;
+  /** Where it is noted which conversations posts may go to; without it none are. */
+  readonly references?: ConversationReferences;
+  /** A kept file of the caller's workspace; without it no files are handed over. */
+  readonly readFile?: (caller: Caller, hash: string) => Promise<Uint8Array | undefined>;
+  readonly webFetch?: WebFetch;
   readonly pause?: Pause;
   readonly random?: () => number;
 }
@@ -44,12 +50,23 @@ export interface TeamsDoor {
  * @returns when it listens; fails with clear sentences when the settings would leave it open to strangers
  */
 export async function openTeamsDoor(parts: TeamsDoorParts): Promise<TeamsDoor> {
-  const { desk, log, pause = waitFor, random = Math.random } = parts;
+  const { desk, log, readFile, pause = waitFor, random = Math.random, webFetch = fetch } = parts;
   const settings = checkSettings(parts.settings);
   const patience = { pause, random, now_ms: Date.now };
-  const serve = createService({ desk, log, pause, drawPng: parts.drawPng });
+  const serve = createService({ desk, log, pause, readFile, webFetch, drawPng: parts.drawPng });
+  const keeper = createReferenceKeeper(parts.references, log);
   const { credentials, openIdMetadataUrl } = parts;
-  const gateway = new BotbuilderGateway({ settings, serve, log, patience, pause, credentials, openIdMetadataUrl });
+  const gateway = new BotbuilderGateway({
+    settings,
+    serve,
+    log,
+    patience,
+    pause,
+    credentials,
+    openIdMetadataUrl,
+    notice: keeper.hear,
+    fetchFile: (token) => createFetchFile(token, webFetch),
+  });
   const server: Server = hostGateway(gateway, () => server.listening).listen(settings.port, settings.host);
   try {
     await once(server, "listening");
@@ -66,6 +83,7 @@ export async function openTeamsDoor(parts: TeamsDoorParts): Promise<TeamsDoor> {
       const answered = new AbortController();
       server.close();
       await gateway.close();
+      await keeper.settled();
       await Promise.race([closed, pause(LAST_ANSWERS_ms, answered.signal)]);
       answered.abort(DONE);
       server.closeAllConnections();

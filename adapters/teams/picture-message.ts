@@ -2,7 +2,7 @@ import type { ChartBlock } from "../../src/messages/card.ts";
 import type { Language } from "../../src/messages/language.ts";
 import { ENVELOPE_BYTES, MOST_ACTIVITY_BYTES, MOST_PICTURE_TEXT_CHARACTERS } from "./limits.ts";
 import { cutText, plainLine } from "./plain-text.ts";
-import type { TeamsMessage } from "./port.ts";
+import type { CardMessage } from "./port.ts";
 import { frameCard } from "./render-adaptive.ts";
 
 /** Draws a chart as a PNG file of at most so many bytes; nothing when it does not fit. */
@@ -21,7 +21,7 @@ export async function pictureMessage(
   block: ChartBlock,
   language: Language,
   draw: DrawPngWithin,
-): Promise<TeamsMessage | undefined> {
+): Promise<CardMessage | undefined> {
   const altText = cutText(plainLine(block.alt), MOST_PICTURE_TEXT_CHARACTERS);
   const frame = (url: string) =>
     frameCard(

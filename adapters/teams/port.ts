@@ -1,12 +1,25 @@
 import type { Inbound } from "../../src/desk.ts";
 import type { Language } from "../../src/messages/language.ts";
+import type { ConversationReference } from "../../src/ports/conversation-references.ts";
 import type { AdaptiveCard } from "./adaptive-card.ts";
+import type { Consent } from "./file-messages.ts";
 import type { Asker, Pressed } from "./submit-data.ts";
 
 /** One message as Teams shows it. */
-export interface TeamsMessage {
+export type TeamsMessage = CardMessage | FileMessage;
+export interface CardMessage {
   readonly card: AdaptiveCard;
   /** The line of the notification. */
+  readonly summary: string;
+}
+/** One of the platform's own cards for files. */
+export interface FileMessage {
+  readonly attachment: {
+    readonly contentType: string;
+    readonly name: string;
+    readonly contentUrl?: string;
+    readonly content: Readonly<Record<string, unknown>>;
+  };
   readonly summary: string;
 }
 
@@ -19,6 +32,8 @@ export interface TeamsEvent {
   readonly isGroup: boolean;
   /** Set when a button or a form of a card was used. */
   readonly pressed?: Pressed;
+  /** Set when somebody answered whether a file may come. */
+  readonly consent?: Consent;
   /** The message that carries the card that was used. */
   readonly pressedOn?: string;
 }
@@ -32,6 +47,16 @@ export interface TeamsLine {
   send(message: TeamsMessage, signal: AbortSignal): Promise<string>;
   update(id: string, message: TeamsMessage, signal: AbortSignal): Promise<void>;
   showTyping(): Promise<void>;
+}
+
+/** Takes messages into conversations where nobody has just asked. Nothing is tried twice; errors are the platform's. */
+export interface TeamsCourier {
+  /**
+   * @param thread in a channel: the message whose thread it stands in; without it, it begins a thread of its own
+   * @returns the id of the message
+   */
+  post(reference: ConversationReference, message: TeamsMessage, thread?: string): Promise<string>;
+  update(reference: ConversationReference, id: string, message: TeamsMessage, thread?: string): Promise<void>;
 }
 
 /** Serves one event and settles when everything is sent. */

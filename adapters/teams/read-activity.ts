@@ -1,6 +1,8 @@
 import { createHash } from "node:crypto";
 import type { Inbound } from "../../src/desk.ts";
 import type { Language } from "../../src/messages/language.ts";
+import { type FetchFile, readFiles } from "./fetch-file.ts";
+import { type Consent, readConsent } from "./file-messages.ts";
 import { listAt, textAt, valueAt } from "./payload.ts";
 import type { TeamsEvent } from "./port.ts";
 import { stripMention } from "./strip-mention.ts";
@@ -11,27 +13,37 @@ const BOT_ID = /^28:/;
 /** What somebody says who only mentions the bot, or has just added it; the desk welcomes them. */
 const GREETING = "";
 
-/** Reads an authenticated activity; nothing when there is nothing to answer in it. */
-export function readActivity(activity: unknown): TeamsEvent | undefined {
+/**
+ * Reads an authenticated activity; nothing when there is nothing to answer in it.
+ * @param fetchFile fetches what came with it, once the desk asks for that
+ */
+export function readActivity(activity: unknown, fetchFile: FetchFile): TeamsEvent | undefined {
   const conversation = textAt(activity, "conversation", "id");
   const person = textAt(activity, "from", "id");
   const tenant = tenantOf(activity);
   if (conversation === undefined || person === undefined || tenant === undefined) return undefined;
   const bot = textAt(activity, "recipient", "id");
   const isBot = person === bot || BOT_ID.test(person) || textAt(activity, "from", "role") === "bot";
-  const said = readSaid(activity, conversation);
+  const said = readSaid(activity, conversation, fetchFile);
   if (isBot || said === undefined) return undefined;
-  const { pressed, ...rest } = said;
+  const { pressed, consent, ...rest } = said;
+  const channel = channelOf(activity);
   const pressedOn = textAt(activity, "replyToId");
   const name = textAt(activity, "from", "name") ?? "";
   const user = textAt(activity, "from", "aadObjectId") ?? person;
   return {
-    inbound: { caller: { door: "teams", organisation: tenant, user, name }, conversation, ...rest },
+    inbound: {
+      caller: { door: "teams", organisation: tenant, user, name },
+      conversation,
+      ...(channel !== undefined && { channel }),
+      ...rest,
+    },
     language: readLanguage(textAt(activity, "locale")),
     asker: { id: user, name },
     isGroup: textAt(activity, "conversation", "conversationType") !== "personal",
     ...(pressed && { pressed }),
-    ...(pressed && pressedOn !== undefined && { pressedOn }),
+    ...(consent && { consent }),
+    ...((pressed || consent) && pressedOn !== undefined && { pressedOn }),
   };
 }
 
@@ -42,15 +54,20 @@ export function tenantOf(activity: unknown): string | undefined {
   return others.length === 0 ? tenant : undefined;
 }
 
-type Said = Omit<Inbound, "caller" | "conversation"> & { readonly pressed?: Pressed };
+/** The conversation that an activity is of; in a channel without the thread. */
+export function channelOf(activity: unknown): string | undefined {
+  return textAt(activity, "conversation", "id")?.replace(/;messageid=.*$/s, "");
+}
 
-function readSaid(activity: unknown, conversation: string): Said | undefined {
+type Said = Omit<Inbound, "caller" | "conversation"> & { readonly pressed?: Pressed; readonly consent?: Consent };
+
+function readSaid(activity: unknown, conversation: string, fetchFile: FetchFile): Said | undefined {
   const id = textAt(activity, "id");
   switch (textAt(activity, "type")) {
     case "message":
-      return id === undefined ? undefined : readMessage(activity, `${conversation} ${id}`);
+      return id === undefined ? undefined : readMessage(activity, `${conversation} ${id}`, fetchFile);
     case "invoke":
-      return id === undefined ? undefined : readExecute(activity, `${conversation} ${id}`);
+      return id === undefined ? undefined : readInvoke(activity, `${conversation} ${id}`);
     case "conversationUpdate":
       return readWelcome(activity, conversation);
     default:
@@ -58,12 +75,20 @@ function readSaid(activity: unknown, conversation: string): Said | undefined {
   }
 }
 
-function readMessage(activity: unknown, delivery: string): Said | undefined {
+function readMessage(activity: unknown, delivery: string, fetchFile: FetchFile): Said | undefined {
   const value = valueAt(activity, "value");
   const pressed = readSubmit(value);
   if (pressed) return readPressed(activity, pressed, value, delivery);
   const isText = textAt(activity, "text") !== undefined;
-  return isText ? { delivery, text: stripMention(activity) || GREETING } : undefined;
+  const files = readFiles(activity, fetchFile);
+  if (!isText && files.length === 0) return undefined;
+  return { delivery, text: stripMention(activity) || GREETING, ...(files.length > 0 && { files }) };
+}
+
+/** What the platform wants an answer to: the answer to a file that was offered, or a button. */
+function readInvoke(activity: unknown, delivery: string): Said | undefined {
+  const consent = readConsent(activity);
+  return consent === undefined ? readExecute(activity, delivery) : { delivery, text: "", consent };
 }
 
 /** A button of the newer kind, which Oldhand does not send but another client may make of one. */

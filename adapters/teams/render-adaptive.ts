@@ -12,7 +12,7 @@ import {
   measureJson,
 } from "./limits.ts";
 import { cutText, paragraphs, plainLine, run, takeStart } from "./plain-text.ts";
-import type { TeamsMessage } from "./port.ts";
+import type { CardMessage } from "./port.ts";
 import { renderButtons } from "./render-buttons.ts";
 import { renderChoice } from "./render-choice.ts";
 import { renderFold } from "./render-fold.ts";
@@ -36,7 +36,7 @@ export interface RenderOptions {
 }
 
 /** A card as one message, or as several where one would be larger than Teams takes. */
-export function renderAdaptive(card: Card, options: RenderOptions): readonly [TeamsMessage, ...TeamsMessage[]] {
+export function renderAdaptive(card: Card, options: RenderOptions): readonly [CardMessage, ...CardMessage[]] {
   const ask = askOf(card, options.asker);
   const summary = plainLine(card.summary) || plainLine(card.title);
   const frame = (body: readonly AdaptiveElement[]) => frameCard(summary, body, options.language);
@@ -46,7 +46,7 @@ export function renderAdaptive(card: Card, options: RenderOptions): readonly [Te
 }
 
 /** A message of these elements; `said` stands for them in notifications and where no card is shown. */
-export function frameCard(said: string, body: readonly AdaptiveElement[], language: Language): TeamsMessage {
+export function frameCard(said: string, body: readonly AdaptiveElement[], language: Language): CardMessage {
   const summary = cutText(plainLine(said), MOST_SUMMARY_CHARACTERS);
   const adaptive: AdaptiveCard = {
     $schema: "http://adaptivecards.io/schemas/adaptive-card.json",

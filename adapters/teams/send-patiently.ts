@@ -54,8 +54,16 @@ function waitAfter_ms(error: unknown, attempt: number, patience: Patience): numb
   return asked_ms === undefined ? grown_ms / 2 + jitter_ms / 2 : asked_ms + jitter_ms / 2;
 }
 
-/** The wait that the answer asks for, in seconds or as a date. */
-function retryAfter_ms(error: unknown, now_ms: number): number | undefined {
+/** Failures of the connection before anything could be sent. */
+const NEVER_LEFT: ReadonlySet<string> = new Set(["ECONNREFUSED", "ENOTFOUND", "EAI_AGAIN"]);
+
+/** True when it is certain that the platform never had the message. */
+export function didNotArrive(error: unknown): boolean {
+  return statusOf(error) === undefined && NEVER_LEFT.has(textAt(error, "code") ?? "");
+}
+
+/** The wait that the answer asks for, in seconds or as a date [ms]. */
+export function retryAfter_ms(error: unknown, now_ms: number): number | undefined {
   const headers = valueAt(error, "response", "headers");
   const value =
     headers instanceof Object && "get" in headers && typeof headers.get === "function"

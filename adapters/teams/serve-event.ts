@@ -7,9 +7,11 @@ import { COMMON } from "../../src/messages/voice.ts";
 import { BoundedMap } from "./bounded-map.ts";
 import { closeCard, closedQuestion } from "./close-card.ts";
 import { describeError } from "./describe-error.ts";
+import { noteFiles } from "./file-messages.ts";
+import { createConsentTaker, type FileParts, giveFiles } from "./give-files.ts";
 import { notYoursCard } from "./not-yours-card.ts";
 import { type DrawPngWithin, pictureMessage } from "./picture-message.ts";
-import type { DoorLog, Pause, ServeEvent, TeamsEvent, TeamsLine, TeamsMessage } from "./port.ts";
+import type { CardMessage, Pause, ServeEvent, TeamsEvent, TeamsLine } from "./port.ts";
 import { renderAdaptive } from "./render-adaptive.ts";
 import { statusOf } from "./send-patiently.ts";
 import { ProgressShow } from "./show-progress.ts";
@@ -20,9 +22,8 @@ const MOST_OPEN_CARDS = 500;
 const ID_CHARACTERS = 8;
 const HTTP_NOT_FOUND = 404;
 
-export interface ServiceParts {
+export interface ServiceParts extends FileParts {
   readonly desk: Desk;
-  readonly log: DoorLog;
   readonly pause: Pause;
   /** Draws charts; without it a chart is its words and numbers. */
   readonly drawPng?: DrawPngWithin | undefined;
@@ -32,6 +33,7 @@ export interface ServiceParts {
 export function createService(parts: ServiceParts): ServeEvent {
   const deliveries = new BoundedMap<true>(MOST_DELIVERIES);
   const cards = new CardsOnScreen();
+  const takeConsent = createConsentTaker(parts);
   return async (event, line, signal) => {
     const { delivery } = event.inbound;
     // The desk knows older deliveries too. One that this process has not seen is answered again, because the answer may
@@ -40,7 +42,8 @@ export function createService(parts: ServiceParts): ServeEvent {
     deliveries.set(delivery, true);
     let isAnswered = false;
     try {
-      isAnswered = await serveOnce(event, line, signal, parts, cards);
+      if (event.consent) await takeConsent(event.consent, event, line, signal);
+      isAnswered = event.consent !== undefined || (await serveOnce(event, line, signal, parts, cards));
     } finally {
       if (!isAnswered) deliveries.delete(delivery);
     }
@@ -73,6 +76,7 @@ async function serveOnce(
   for (const [id, message] of sent) cards.remember(event, id, message);
   if (isDone) await closeAnswered(event, line, signal, parts, cards);
   await sendPictures(card, event, line, signal, parts);
+  if (!signal.aborted) await giveFiles(card, event, (message) => line.send(message, signal), parts);
   return isDone;
 }
 
@@ -121,10 +125,10 @@ function isFaultCard({ title }: Card): boolean {
 
 function renderFor(event: TeamsEvent, card: Card) {
   const { language, asker, isGroup } = event;
-  return renderAdaptive(card, { language, ...(isGroup && { asker }) });
+  return renderAdaptive(isGroup ? noteFiles(card, language) : card, { language, ...(isGroup && { asker }) });
 }
 
-type Sent = readonly (readonly [id: string, message: TeamsMessage])[];
+type Sent = readonly (readonly [id: string, message: CardMessage])[];
 
 /** Sends a card; its first message takes the place of the progress message where there is one. */
 async function sendCard(
@@ -135,13 +139,13 @@ async function sendCard(
   progressId?: string,
 ): Promise<Sent> {
   const [first, ...more] = renderFor(event, card);
-  const sent: [string, TeamsMessage][] = [[await sendOrReplace(first, line, signal, progressId), first]];
+  const sent: [string, CardMessage][] = [[await sendOrReplace(first, line, signal, progressId), first]];
   for (const message of more) sent.push([await line.send(message, signal), message]);
   return sent;
 }
 
 async function sendOrReplace(
-  message: TeamsMessage,
+  message: CardMessage,
   line: TeamsLine,
   signal: AbortSignal,
   progressId: string | undefined,
@@ -181,15 +185,15 @@ async function closeAnswered(
 
 /** The cards that can still be answered, and those that were; message ids are unique within a conversation only. */
 class CardsOnScreen {
-  readonly #open = new BoundedMap<TeamsMessage>(MOST_OPEN_CARDS);
+  readonly #open = new BoundedMap<CardMessage>(MOST_OPEN_CARDS);
   readonly #closed = new BoundedMap<true>(MOST_DELIVERIES);
 
-  remember(event: TeamsEvent, id: string, message: TeamsMessage): void {
+  remember(event: TeamsEvent, id: string, message: CardMessage): void {
     const isOpen = message.card.body.some(({ type }) => type === "ActionSet");
     if (isOpen) this.#open.set(cardKey(event, id), message);
   }
 
-  recall(event: TeamsEvent, id: string): TeamsMessage | undefined {
+  recall(event: TeamsEvent, id: string): CardMessage | undefined {
     return this.#open.get(cardKey(event, id));
   }
 

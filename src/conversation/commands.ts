@@ -5,12 +5,12 @@ import { foldWords } from "./fold-words.ts";
 
 /** A word that steers the conversation instead of asking or answering. */
 export type Command =
-  | { readonly kind: "back" | "skip" | "stop" | "undo" | "again" | "welcome" }
+  | { readonly kind: "back" | "skip" | "stop" | "undo" | "again" | "welcome" | "where" }
   | { readonly kind: "help" | "resume" | "how" | "change" | "form" | "link"; readonly what: string }
   | { readonly kind: "units"; readonly units: UnitSystem | undefined }
   | { readonly kind: "language"; readonly language: Language | undefined };
 
-type PlainKind = "back" | "skip" | "stop" | "undo" | "again" | "welcome";
+type PlainKind = "back" | "skip" | "stop" | "undo" | "again" | "welcome" | "where";
 type KindWithMore = "help" | "resume" | "how" | "change" | "form" | "link";
 
 /** Whole messages, without accents and in lower case; both languages are always understood. */
@@ -30,6 +30,7 @@ const WHOLE: Readonly<Record<PlainKind, readonly string[]>> = {
     ...["", "hi", "hello", "hey", "start", "menu", "good morning", "hola", "buenas", "buenos dias", "buenas tardes"],
     "inicio",
   ],
+  where: ["where", "where am i", "where are we", "donde", "donde estoy", "donde estamos"],
 };
 /** Words that may have something after them. */
 const WITH_MORE: Readonly<Record<KindWithMore, readonly string[]>> = {
@@ -75,7 +76,7 @@ export function readCancel(text: string): string | undefined {
 }
 
 function parseWhole(folded: string): Command | undefined {
-  const kinds: readonly PlainKind[] = ["back", "skip", "stop", "undo", "again", "welcome"];
+  const kinds: readonly PlainKind[] = ["back", "skip", "stop", "undo", "again", "welcome", "where"];
   const kind = kinds.find((candidate) => WHOLE[candidate].includes(folded));
   return kind && { kind };
 }

@@ -41,6 +41,8 @@ export function runCommand(scene: Scene, command: Command, aimed?: LastAnswer): 
       return again(scene, answer);
     case "welcome":
       return welcome(scene);
+    case "where":
+      return where(scene);
     case "help":
       return help(scene, command.what);
     case "resume":
@@ -104,6 +106,14 @@ function welcome(scene: Scene): Decision {
   const notes = walk === undefined ? [] : [quiet(scene.voice.common.stillOpen)];
   const card = buildWelcomeCard(scene.voice, scene.company, notes, resumeButtons(scene, scene.state));
   return show(scene, scene.state, card);
+}
+
+/** Says how the company's books name this channel, for those who fill them in. */
+function where(scene: Scene): Decision {
+  const { common } = scene.voice;
+  const { channel } = scene;
+  const sentence = channel === undefined ? common.whereNoChannel : common.whereChannel(channel.door, channel.id);
+  return show(scene, scene.state, buildNoticeCard(common.whereTitle, [sentence], resumeButtons(scene, scene.state)));
 }
 
 function help(scene: Scene, what: string): Decision {

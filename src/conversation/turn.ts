@@ -5,6 +5,7 @@ import type { JobAct } from "../jobs/job-act.ts";
 import type { Library } from "../library.ts";
 import type { Aim, Card, TextBlock } from "../messages/card.ts";
 import type { Reader, Voice } from "../messages/voice.ts";
+import type { Channel } from "../ports/outbox.ts";
 import type { CautionMark, OpenWalk } from "../ports/store.ts";
 import type { CautionLog } from "./shown-cautions.ts";
 import type { ConversationState, StepChange } from "./state.ts";
@@ -26,6 +27,8 @@ export interface Turn {
   readonly elsewhere?: OpenWalk;
   /** Makes the id of a walk or answer that this message may start unlike any other. */
   readonly newId: string;
+  /** The channel that this is said in, where it is one that posts may go to. */
+  readonly channel?: Channel;
   readonly company: Pick<Company, "name" | "isInvented"> & Partial<Company>;
   /** What recording a caution as seen takes; left out where nothing is kept. */
   readonly cautions?: CautionTurn;

@@ -87,6 +87,7 @@ async function makeTurn({ room, inbound, workspace, conversation }: Service, per
       now_ms: room.clock.now_ms(),
     },
     ...(elsewhere !== undefined && { elsewhere }),
+    ...(inbound.channel !== undefined && { channel: { door: inbound.caller.door, id: inbound.channel } }),
     ...(inbound.aim !== undefined && { aim: inbound.aim }),
     ...(inbound.form !== undefined && { form: inbound.form }),
   };

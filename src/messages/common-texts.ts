@@ -196,6 +196,10 @@ export interface CommonTexts {
   readonly undoneMark: (caution: string) => string;
   readonly undoneToAnswer: string;
   readonly nothingIsOpen: string;
+  readonly whereTitle: string;
+  /** What to write into the company's books so that posts come here. */
+  readonly whereChannel: (door: string, id: string) => string;
+  readonly whereNoChannel: string;
   readonly nothingToUndo: string;
   readonly noQuestionOpen: string;
   readonly answersTitle: string;

@@ -4,6 +4,7 @@ import type { Card } from "../messages/card.ts";
 import type { Language } from "../messages/language.ts";
 import type { UnitSystem } from "../units/quantity-kinds.ts";
 import type { ChatPort } from "./chat.ts";
+import type { ConversationReferences } from "./conversation-references.ts";
 import type { KeptPost, Outbox, Post } from "./outbox.ts";
 
 export const ROLES = ["technician", "dispatcher", "manager", "owner"] as const;
@@ -37,6 +38,8 @@ export interface Store {
   readonly outbox: Outbox;
   /** Channels of our own, which the web and the terminal read. */
   readonly houseChat: ChatPort;
+  /** Conversations of Teams that posts may go to. */
+  readonly conversations: ConversationReferences;
   close(): Promise<void>;
 }
 

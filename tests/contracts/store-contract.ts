@@ -5,6 +5,7 @@ import { SAMPLE_CARDS } from "../support/sample-cards.ts";
 import { ANN, BEN, card, exchangeOf, STRANGER, stateWith } from "../support/store-samples.ts";
 import { describeJobContract } from "./job-contract.ts";
 import { describeOutboxContract } from "./outbox-contract.ts";
+import { describeReferencesContract } from "./references-contract.ts";
 
 /** How a kind of store is opened empty, and put away. */
 export interface StoreUnderTest {
@@ -38,6 +39,7 @@ export function describeStoreContract(kind: StoreUnderTest): void {
     checkMarks();
     describeJobContract(meet);
     describeOutboxContract(meet, () => store);
+    describeReferencesContract(() => store);
     checkIsolation();
   });
 }

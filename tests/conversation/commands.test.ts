@@ -15,6 +15,8 @@ const READ: readonly (readonly [string, Command | undefined])[] = [
   ["stop!", { kind: "stop" }],
   ["para", { kind: "stop" }],
   ["para 4 personas", undefined],
+  ["where", { kind: "where" }],
+  ["¿Dónde estoy?", { kind: "where" }],
   ["undo", { kind: "undo" }],
   ["deshacer", { kind: "undo" }],
   ["otra vez", { kind: "again" }],

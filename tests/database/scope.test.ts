@@ -23,6 +23,7 @@ const SCOPED = [
   "job_counter",
   "post",
   "channel_card",
+  "teams_conversation",
 ];
 /** The one place, the list of column types, and the history of the schema. */
 const MAY_NAME_TABLES = /^(scope\.ts|tables\.ts|migrations\/.*)$/;

@@ -24,6 +24,7 @@ describe("what the desk is asked", () => {
       {
         caller: { door: "slack", organisation: "T1", user: "U1", name: "ann" },
         conversation: "T1/C1",
+        channel: "C1",
         delivery: "trigger/1.2.slash",
         text: "expansion 80 gal 50F to 140F",
       },
@@ -38,6 +39,7 @@ describe("what the desk is asked", () => {
       {
         caller: { door: "slack", organisation: "T1", user: "U1", name: "Ann" },
         conversation: "T1/C1/1767225600.000100",
+        channel: "C1",
         delivery: "message/C1/1767225600.000100",
         text: "expansion 80 gal 50F to 140F",
       },

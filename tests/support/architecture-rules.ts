@@ -40,7 +40,9 @@ const SIBLINGS_APART: readonly { readonly folder: RegExp; readonly machinery: Re
 const PACKAGE_ROOMS: readonly { readonly packages: RegExp; readonly room: RegExp }[] = [
   { packages: /^zod(\/|$)/, room: /^src\/boundary\// },
   { packages: /^@slack\//, room: /^adapters\/slack\// },
-  { packages: /^(botbuilder|botframework-|express$|@microsoft\/)/, room: /^adapters\/teams\// },
+  // The bot library is not developed any more: what knows it stands in one folder, so that a successor can take its place.
+  { packages: /^(botbuilder|botframework-)/, room: /^adapters\/teams\/botbuilder\// },
+  { packages: /^(express$|@microsoft\/)/, room: /^adapters\/teams\// },
   { packages: /^(hono|@hono)(\/|$)/, room: /^adapters\/web\// },
   { packages: /^(kysely|better-sqlite3)(\/|$)/, room: /^adapters\/database\// },
   { packages: /^piscina$/, room: /^adapters\/workers\// },

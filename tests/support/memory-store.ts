@@ -5,6 +5,7 @@ import { refuseStandIn } from "../../src/jobs/job-rules.ts";
 import { projectJob } from "../../src/jobs/project-job.ts";
 import type { Card } from "../../src/messages/card.ts";
 import type { ChatPort } from "../../src/ports/chat.ts";
+import type { ConversationReference, ConversationReferences } from "../../src/ports/conversation-references.ts";
 import type { KeptPost, Outbox } from "../../src/ports/outbox.ts";
 import type {
   Caller,
@@ -74,6 +75,7 @@ export function createMemoryStore(): MemoryStore {
     },
     outbox: memoryOutbox(workspaces),
     houseChat: memoryChat(workspaces),
+    conversations: memoryReferences(),
     close: async () => workspaces.clear(),
   };
 }
@@ -289,4 +291,23 @@ function emptyRows(): Rows {
 
 function copy<T>(value: T): T {
   return value === undefined ? value : JSON.parse(JSON.stringify(value));
+}
+
+/** Each tenant is a workspace of its own name. */
+function memoryReferences(): ConversationReferences {
+  const kept = new Map<string, ConversationReference>();
+  const key = (tenant: string, conversation: string) => JSON.stringify([tenant, conversation]);
+  return {
+    keep: async (reference) => void kept.set(key(reference.tenant, reference.conversation), copy(reference)),
+    find: async (workspace, conversation) => copy(kept.get(key(workspace, conversation))),
+    drop: async ({ tenant, conversation, serviceUrl, bot }) => {
+      const there = kept.get(key(tenant, conversation));
+      if (there?.serviceUrl === serviceUrl && there.bot === bot) kept.delete(key(tenant, conversation));
+    },
+    leave: async ({ tenant, conversation, team }) => {
+      for (const [at, one] of kept)
+        if (one.tenant === tenant && [conversation, team].includes(one.conversation)) kept.delete(at);
+        else if (one.tenant === tenant && team !== undefined && one.team === team) kept.delete(at);
+    },
+  };
 }

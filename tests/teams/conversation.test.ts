@@ -84,6 +84,7 @@ describe("messages", () => {
       {
         caller: { door: "teams", organisation: TENANT_ID, user: "ana-object", name: "Ana" },
         conversation: "19:chat",
+        channel: "19:chat",
         delivery: "19:chat 1700000000001",
         text: "expansion 80 gal",
       },

@@ -45,6 +45,8 @@ export interface Refusal {
   /** 0 breaks the connection off. */
   readonly status: number;
   readonly headers?: Readonly<Record<string, string>>;
+  /** The platform's own word for it. */
+  readonly code?: string;
 }
 
 /** The platform's side on the loopback address: signing keys, and the connector that takes what the bot sends. */
@@ -117,11 +119,22 @@ export class FakePlatform {
     if (refusal?.status === 0) request.socket.destroy();
     else if (refusal) response.writeHead(refusal.status, refusal.headers ?? {});
     else response.writeHead(method === "POST" ? 201 : 200);
-    response.end(JSON.stringify(refusal ? { error: { code: "Busy", message: "busy" } } : { id }));
+    const refused = { error: { code: refusal?.code ?? "Busy", message: "busy" } };
+    response.end(JSON.stringify(refusal ? refused : takenAs(id, path, parsed)));
     const waiting = this.#waiting;
     this.#waiting = [];
     for (const resolve of waiting) resolve();
   }
+}
+
+/** A new thread is told with the id of its first message. @source botframework-connector 4.23.3, ConversationResourceResponse */
+function takenAs(
+  id: string,
+  path: string,
+  body: { readonly channelData?: { readonly channel?: { readonly id: string } } },
+) {
+  if (path !== "/v3/conversations") return { id };
+  return { id: `${body.channelData?.channel?.id};messageid=${id}`, activityId: id, serviceUrl: "" };
 }
 
 interface TokenOptions {

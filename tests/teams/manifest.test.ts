@@ -54,6 +54,10 @@ test("would be refused by the same schema without its icons, or with a name of 3
   expect(validate({ ...manifest, name: { short: "n".repeat(31), full: "n" } })).toBe(false);
 });
 
+test("takes messages, not notices alone, and files in the personal scope", () => {
+  expect(manifest.bots).toMatchObject([{ isNotificationOnly: false, supportsFiles: true }]);
+});
+
 test("asks for no permission and no domain, and offers the bot in all three places", () => {
   expect(Object.keys(manifest)).not.toContain("permissions");
   expect(manifest.validDomains).toEqual([]);

@@ -1,8 +1,11 @@
+import type { WebFetch } from "../../adapters/teams/fetch-file.ts";
 import { openTeamsDoor } from "../../adapters/teams/open-teams-door.ts";
 import type { DrawPngWithin } from "../../adapters/teams/picture-message.ts";
 import type { DoorLog, Pause } from "../../adapters/teams/port.ts";
 import type { Desk, Inbound, Reply } from "../../src/desk.ts";
 import type { Card } from "../../src/messages/card.ts";
+import type { ConversationReferences } from "../../src/ports/conversation-references.ts";
+import type { Caller } from "../../src/ports/store.ts";
 import { APP_ID, FakeCredentials, FakePlatform, messageActivity, signToken, TENANT_ID } from "./fake-platform.ts";
 
 export const SETTINGS = {
@@ -64,6 +67,9 @@ export interface TestDoorOptions {
   readonly endorsements?: readonly string[];
   readonly platform?: FakePlatform;
   readonly drawPng?: DrawPngWithin;
+  readonly references?: ConversationReferences;
+  readonly readFile?: (caller: Caller, hash: string) => Promise<Uint8Array | undefined>;
+  readonly webFetch?: WebFetch;
 }
 
 /** The real door with the real library, between a fake platform and a fake desk. */
@@ -82,6 +88,9 @@ export async function openTestDoor(options: TestDoorOptions = {}): Promise<TestD
     pause: options.pause ?? pauseForever,
     ...(options.random && { random: options.random }),
     ...(options.drawPng && { drawPng: options.drawPng }),
+    ...(options.references && { references: options.references }),
+    ...(options.readFile && { readFile: options.readFile }),
+    ...(options.webFetch && { webFetch: options.webFetch }),
   });
   const post: TestDoor["post"] = async (activity, headers) => {
     const response = await fetch(door.url, {

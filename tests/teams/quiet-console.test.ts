@@ -1,6 +1,6 @@
 import jwt from "jsonwebtoken";
 import { expect, onTestFinished, test } from "vitest";
-import { holdConsole } from "../../adapters/teams/quiet-console.ts";
+import { holdConsole } from "../../adapters/teams/botbuilder/quiet-console.ts";
 import { PUBLIC_PEM } from "./fake-platform.ts";
 
 function catchConsole() {

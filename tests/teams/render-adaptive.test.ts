@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { AdaptiveCard } from "../../adapters/teams/adaptive-card.ts";
 import { MOST_ACTIVITY_BYTES, MOST_ACTIVITY_UTF16_BYTES } from "../../adapters/teams/limits.ts";
-import type { TeamsMessage } from "../../adapters/teams/port.ts";
+import type { CardMessage } from "../../adapters/teams/port.ts";
 import { renderAdaptive } from "../../adapters/teams/render-adaptive.ts";
 import { readSubmit } from "../../adapters/teams/submit-data.ts";
 import type { Card } from "../../src/messages/card.ts";
@@ -29,12 +29,12 @@ const ENVELOPE = {
   replyToId: "1".repeat(40),
 };
 /** The activity as it goes out, with an envelope as long as they get. */
-function activityOf({ card, summary }: TeamsMessage): string {
+function activityOf({ card, summary }: CardMessage): string {
   const attachments = [{ contentType: "application/vnd.microsoft.card.adaptive", content: card }];
   return JSON.stringify({ ...ENVELOPE, summary, attachments });
 }
 /** All messages of a card of usual size; of one with dozens of messages that look alike, some from start to end. */
-function everyFewOf(messages: readonly TeamsMessage[]): readonly TeamsMessage[] {
+function everyFewOf(messages: readonly CardMessage[]): readonly CardMessage[] {
   const step = Math.ceil(messages.length / 8);
   return messages.filter((_, index) => index % step === 0);
 }

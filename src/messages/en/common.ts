@@ -257,6 +257,11 @@ export const common: CommonTexts = {
   undoneMark: (caution) => `Taken back: ${caution} counts as not seen.`,
   undoneToAnswer: "Taken back. This is the answer before it.",
   nothingIsOpen: "Nothing is open now.",
+  whereTitle: "Where this is",
+  whereChannel: (door, id) =>
+    `The summaries of the team can come here. Write into company.yaml: team_channel: { door: ${door}, id: "${id}" }`,
+  whereNoChannel:
+    "The summaries of the team cannot come here. Ask me the same in the channel that they should come to, in Slack or Teams.",
   nothingToUndo: "There is nothing to undo here.",
   answersTitle: "Answers",
   noQuestionOpen: "No question is open. To change the last answer, pick what to change.",

@@ -259,6 +259,11 @@ export const common: CommonTexts = {
   undoneMark: (caution) => `Deshecho: ${caution} cuenta como no vista.`,
   undoneToAnswer: "Anulado. Esta es la respuesta anterior.",
   nothingIsOpen: "Ahora no hay nada abierto.",
+  whereTitle: "Dónde es esto",
+  whereChannel: (door, id) =>
+    `Los resúmenes del equipo pueden llegar aquí. Escriba en company.yaml: team_channel: { door: ${door}, id: "${id}" }`,
+  whereNoChannel:
+    "Los resúmenes del equipo no pueden llegar aquí. Pregúnteme lo mismo en el canal al que deben llegar, en Slack o en Teams.",
   nothingToUndo: "Aquí no hay nada que deshacer.",
   answersTitle: "Respuestas",
   noQuestionOpen: "No hay ninguna pregunta abierta. Para cambiar la última respuesta, elija qué cambiar.",
