@@ -293,7 +293,16 @@ const DIALOGUES: readonly Dialogue[] = [
   },
   {
     name: "where says that the summaries of the team cannot come to a conversation that is no channel",
-    steps: [["where", { says: ["The summaries of the team cannot come here. Ask me the same in the channel that they should come to, in Slack or Teams."] }]],
+    steps: [
+      [
+        "where",
+        {
+          says: [
+            "The summaries of the team cannot come here. Ask me the same in the channel that they should come to, in Slack or Teams.",
+          ],
+        },
+      ],
+    ],
   },
   {
     name: "undo takes back answers, stop, back, and preferences, and says when nothing is left",
