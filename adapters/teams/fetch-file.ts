@@ -1,6 +1,6 @@
 import { isIP } from "node:net";
 import type { SentFile } from "../../src/ports/files.ts";
-import { listAt, textAt, valueAt } from "./payload.ts";
+import { listAt, textAt } from "./payload.ts";
 
 /** Largest file that is read: more than the desk keeps, so that the desk can say that it is too large [bytes]. */
 const MOST_FILE_B = 12_000_000;
@@ -33,11 +33,9 @@ export function readFiles(activity: unknown, fetchFile: FetchFile): readonly Sen
     .flatMap((attachment): SentFile[] => {
       const place = placeOf(attachment);
       if (place === undefined) return [];
-      const size_B = valueAt(attachment, "content", "fileSize");
       return [
         {
           name: textAt(attachment, "name") ?? "photo",
-          ...(typeof size_B === "number" && { size_B }),
           read: async () => await fetchFile(place, serviceUrl),
         },
       ];

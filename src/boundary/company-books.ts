@@ -53,8 +53,13 @@ export function readCompany(contents: unknown): BookRead<Company> {
     isInvented: invented,
     timeZone,
     ...(keep_photo_place !== undefined && { keepsPhotoPlace: keep_photo_place }),
-    ...(team_channel !== undefined && { teamChannel: team_channel }),
+    ...(team_channel !== undefined && { teamChannel: { ...team_channel, id: withoutUnseen(team_channel.id) } }),
   }));
+}
+
+/** A chat puts places where a phone may break into long ids, and who copies one copies them too. */
+function withoutUnseen(id: string): string {
+  return id.replace(/[\u00AD\u200B-\u200D\u2060\uFEFF]/g, "");
 }
 
 /** Reads what stands in people.yaml. */

@@ -26,7 +26,10 @@ function openRig(harness: Harness, opened: readonly Harness[]) {
   const { door } = harness;
   let age_s = 0;
   // Each delivery is signed at another second, as when the platform sends it anew.
-  const signed = () => ({ age_s: (age_s += 1) });
+  const signed = () => {
+    age_s += 1;
+    return { age_s };
+  };
   const event = (id: string, text: string) =>
     fixture("message-im", { event_id: `Ev${id}`, event: { text: escaped(text), ts: `${id}.1`, client_msg_id: id } });
   const screen = () => opened.flatMap(({ slack }) => screenOf(slack));

@@ -44,5 +44,6 @@ function paeth(left: number, above: number, corner: number): number {
   const guess = left + above - corner;
   const [a, b, c] = [left, above, corner].map((value) => Math.abs(guess - value));
   if (a === undefined || b === undefined || c === undefined) return 0;
-  return a <= b && a <= c ? left : b <= c ? above : corner;
+  if (a <= b && a <= c) return left;
+  return b <= c ? above : corner;
 }

@@ -141,17 +141,18 @@ function liveIn(body: SentCall["body"]): readonly string[] {
   const mentions = Array.isArray(body.entities) ? body.entities.map((entity: unknown) => JSON.stringify(entity)) : [];
   const nodes = walk(body.attachments[0].content);
   const marked = nodes.flatMap((node) => {
-    const read =
-      node["type"] === "TextBlock"
-        ? [node["text"]]
-        : node["type"] === "FactSet"
-          ? walk(node["facts"]).flatMap((fact) => [fact["title"], fact["value"]])
-          : [];
-    return read.map(String).filter((text) => /[*_[\]`<>#~]|&\w+;/.test(text));
+    return readAsMarkdown(node)
+      .map(String)
+      .filter((text) => /[*_[\]`<>#~]|&\w+;/.test(text));
   });
   const opened = nodes
     .filter(({ type }) => type === "Action.OpenUrl" || type === "Media")
     .map((node) => JSON.stringify(node));
   const macros = [JSON.stringify(body.attachments[0].content)].filter((text) => text.includes("{{DATE"));
   return [...mentions, ...marked, ...opened, ...macros];
+}
+
+function readAsMarkdown(node: Node): readonly unknown[] {
+  if (node["type"] === "TextBlock") return [node["text"]];
+  return node["type"] === "FactSet" ? walk(node["facts"]).flatMap((fact) => [fact["title"], fact["value"]]) : [];
 }

@@ -2,10 +2,13 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { openCourier } from "../../adapters/teams/botbuilder/courier.ts";
 import { createTeamsPosts } from "../../adapters/teams/post-card.ts";
 import { checkSettings } from "../../adapters/teams/settings.ts";
+import { createOutboxRelay } from "../../adapters/workers/outbox-relay.ts";
 import type { Card } from "../../src/messages/card.ts";
 import type { ChatPort, Outgoing } from "../../src/ports/chat.ts";
 import type { ConversationReference } from "../../src/ports/conversation-references.ts";
+import type { Post } from "../../src/ports/outbox.ts";
 import { createMemoryStore, type MemoryStore } from "../support/memory-store.ts";
+import { exchangeOf } from "../support/store-samples.ts";
 import { FakeCredentials, FakePlatform, OUTBOUND_TOKEN, TENANT_ID } from "./fake-platform.ts";
 import { echoCard, SETTINGS } from "./open-test-door.ts";
 
@@ -174,4 +177,40 @@ test("a long card that was cut off by 429 goes on where it stopped", async () =>
   });
   const begun = sentTo().filter((to) => to === "POST /v3/conversations");
   expect(begun).toHaveLength(1);
+});
+
+test("the relay begins a thread with a post, answers in it, and changes it", async () => {
+  const post = (id: string, more: Partial<Post> = {}): Post => ({
+    id,
+    channel: { door: "teams", id: CHANNEL },
+    card: echoCard(id),
+    language: "en",
+    ...more,
+  });
+  const workspace = await store.openWorkspace({ door: "teams", organisation: TENANT_ID, user: "ana", name: "Ana" });
+  const person = await workspace.findPerson({ door: "teams", organisation: TENANT_ID, user: "ana", name: "Ana" });
+  const written = [post("first"), post("second", { follows: "first" }), post("third", { updates: "first" })];
+  await workspace.commit(exchangeOf(person, { at_ms: 0, posts: written }));
+  let now_ms = 10_000;
+  const failed: unknown[] = [];
+  const relay = createOutboxRelay({
+    outbox: store.outbox,
+    ports: { slack: posts, teams: posts, web: store.houseChat, terminal: store.houseChat },
+    clock: { now_ms: () => now_ms },
+    language: "en",
+    jitter: () => 0,
+    report: (error) => failed.push(error),
+  });
+  for (let turn = 0; turn < written.length; turn++) {
+    await relay.runOnce();
+    now_ms += 10_000;
+  }
+  expect([sentTo(), failed]).toEqual([
+    [
+      "POST /v3/conversations",
+      `POST /v3/conversations/${CHANNEL};messageid=sent-1/activities`,
+      `PUT /v3/conversations/${CHANNEL};messageid=sent-1/activities/sent-1`,
+    ],
+    [],
+  ]);
 });

@@ -1,7 +1,9 @@
 import { randomUUID } from "node:crypto";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { parse } from "yaml";
 import { loadLibrary } from "../../adapters/library/load-library.ts";
 import { createInlineRunner } from "../../adapters/workers/inline-runner.ts";
+import { readCompany } from "../../src/boundary/company-books.ts";
 import { createDesk } from "../../src/desk.ts";
 import { fixtureBooks } from "../support/fixture-books.ts";
 import { createMemoryStore, type MemoryStore } from "../support/memory-store.ts";
@@ -154,4 +156,19 @@ test("Spanish is answered in Spanish", async () => {
   await say("idioma español");
   const [sent] = await say("mezcla 135 a 120 con 50 de entrada");
   expect((await seenIn(sent)).text).toMatch(/caliente/i);
+});
+
+test("where says in a channel what to write so that the summaries come there, in both languages", async () => {
+  const conversation = { id: "19:jobs@thread.tacv2;messageid=1", conversationType: "channel", tenantId: TENANT_ID };
+  const [english] = await say("where", { conversation });
+  const { text } = await seenIn(english);
+  const [, line = ""] = /(team_channel: .*)/.exec(text) ?? [];
+  // As somebody copies it from the screen, with what is not seen of it.
+  const invented = "invented: true\nname: A\ntown: B\ntime_zone: UTC\nlanguage: en\nunits: us\n";
+  expect(readCompany(parse(`${invented}${line}\n`))).toMatchObject({
+    value: { teamChannel: { door: "teams", id: "19:jobs@thread.tacv2" } },
+  });
+  await say("idioma español", { conversation });
+  const [spanish] = await say("¿dónde?", { conversation });
+  expect((await seenIn(spanish)).text).toMatch(/Los resúmenes.*team_channel: .*19:jobs/);
 });
