@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { TeamsMessage } from "../../adapters/teams/port.ts";
+import type { CardMessage } from "../../adapters/teams/port.ts";
 import { judgeMessage } from "../slack/block-kit-judge.ts";
 import { CardJudge } from "../teams/card-judge.ts";
 
@@ -21,7 +21,7 @@ afterAll(async () => {
 
 test("both platforms have a card of every topic that is reviewed, in both languages", () => {
   expect(of(".slack.json").length).toBe(of(".teams.json").length);
-  const languages = of(".teams.json").map((name) => (read(name) as readonly TeamsMessage[])[0]?.card.lang);
+  const languages = of(".teams.json").map((name) => (read(name) as readonly CardMessage[])[0]?.card.lang);
   expect(new Set(languages)).toEqual(new Set(["en", "es"]));
 });
 
@@ -33,7 +33,7 @@ test.each(of(".slack.json"))("Slack takes every message of %s", (name) => {
 
 describe.each([320, 640])("at %i px", (width) => {
   test.each(of(".teams.json"))("the official renderer shows all of %s", async (name) => {
-    for (const { card } of read(name) as readonly TeamsMessage[]) {
+    for (const { card } of read(name) as readonly CardMessage[]) {
       const { complaints, unknownProperties, cutOff, height } = await judge.judge(card, width);
       expect({ complaints, unknownProperties, cutOff }).toEqual({ complaints: [], unknownProperties: [], cutOff: [] });
       expect(height).toBeGreaterThan(20);

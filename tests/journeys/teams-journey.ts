@@ -1,4 +1,5 @@
 import type { AdaptiveCard } from "../../adapters/teams/adaptive-card.ts";
+import type { WebFetch } from "../../adapters/teams/fetch-file.ts";
 import { openTestDoor } from "../teams/open-test-door.ts";
 import { type JourneyDoor, type OpenJourneyDoor, type Shown, teamsUser } from "./journey-door.ts";
 import { visibleText } from "./visible.ts";
@@ -11,7 +12,10 @@ interface Button {
 
 /** Teams: a personal chat with the bot for each person. */
 export const openTeamsJourney: OpenJourneyDoor = async (desk) => {
-  const door = await openTestDoor({ desk });
+  /** What people have put into their own storage, by its address. */
+  const storage = new Map<string, Uint8Array>();
+  const webFetch: WebFetch = async ({ href }) => new Response(Uint8Array.from(storage.get(href) ?? []));
+  const door = await openTestDoor({ desk, webFetch });
   const { platform } = door;
   const onScreen = new Map<string, readonly Button[]>();
   let count = 0;
@@ -39,11 +43,15 @@ export const openTeamsJourney: OpenJourneyDoor = async (desk) => {
       send(who, {
         text,
         ...(photos.length > 0 && {
-          attachments: photos.map(({ name, bytes }) => ({
-            contentType: "application/vnd.microsoft.teams.file.download.info",
-            name,
-            content: { downloadUrl: `data:application/octet-stream;base64,${Buffer.from(bytes).toString("base64")}` },
-          })),
+          attachments: photos.map(({ name, bytes }) => {
+            const downloadUrl = `https://storage.invalid/${storage.size + 1}`;
+            storage.set(downloadUrl, bytes);
+            return {
+              contentType: "application/vnd.microsoft.teams.file.download.info",
+              name,
+              content: { downloadUrl },
+            };
+          }),
         }),
       }),
     press(who, label) {
