@@ -79,7 +79,8 @@ export const jobs: JobTexts = {
   postedTrail: "The team's channel reads how it was found.",
   trail: { title: (job) => `Job ${job}: how the fault was found`, by: (name) => `From ${name}.` },
   posted: "The team's channel gets the summary.",
-  noTeamChannel: "The summary was not posted: company.yaml names no team_channel.",
+  noTeamChannel:
+    "The summary was not posted: company.yaml names no team_channel. Write “where” in the channel that it should come to, and I say what to put there.",
   record: {
     title: (job, status) => `Job ${job}: ${status}`,
     status: "Status",

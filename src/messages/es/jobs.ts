@@ -83,7 +83,8 @@ export const jobs: JobTexts = {
   postedTrail: "El canal del equipo recibe cómo se halló.",
   trail: { title: (job) => `Trabajo ${job}: cómo se halló la falla`, by: (name) => `De ${name}.` },
   posted: "El canal del equipo recibe el resumen.",
-  noTeamChannel: "El resumen no se publicó: company.yaml no nombra un team_channel.",
+  noTeamChannel:
+    "El resumen no se publicó: company.yaml no nombra un team_channel. Escriba “dónde” en el canal al que debe llegar y le digo qué poner ahí.",
   record: {
     title: (job, status) => `Trabajo ${job}: ${status}`,
     status: "Estado",
