@@ -213,7 +213,7 @@ test.each(PATHS)("%s carries the headers that keep a page to itself", async (pat
       "default-src 'none'",
       "script-src 'self'",
       "style-src 'self'",
-      "img-src 'self'",
+      "img-src 'self' blob:",
       "connect-src 'self'",
       "form-action 'none'",
       "base-uri 'none'",
