@@ -35,8 +35,15 @@ async function withApp(
   await use(app, desk, uploads).finally(() => uploads.close());
 }
 type App = ReturnType<typeof buildWebApp>;
+type UploadBody = Uint8Array<ArrayBuffer> | ReadableStream<Uint8Array>;
 
-async function upload(app: App, id: string, body: BodyInit, user = "wilma", headers: Record<string, string> = ORIGIN) {
+async function upload(
+  app: App,
+  id: string,
+  body: UploadBody,
+  user = "wilma",
+  headers: Record<string, string> = ORIGIN,
+) {
   return await app.request(`http://${HOST}/uploads/${id}?user=${user}`, { method: "POST", body, headers });
 }
 async function say(app: App, body: object): Promise<Record<string, unknown>> {
@@ -99,14 +106,14 @@ test("what one person sent is not there for another", async () => {
   });
 });
 
-const TOO_LARGE: readonly { readonly name: string; readonly body: () => BodyInit; readonly told?: string }[] = [
+const TOO_LARGE: readonly { readonly name: string; readonly body: () => UploadBody; readonly told?: string }[] = [
   { name: "one that says so before", body: () => new Uint8Array(MOST + 1), told: String(MOST + 1) },
   { name: "one that comes in pieces and says nothing", body: () => streamOf(new Uint8Array(MOST), new Uint8Array(1)) },
 ];
 test.each(TOO_LARGE)("a file over the limit is refused with what to do: $name", async ({ body, told }) => {
   await withApp(async (app) => {
     const headers = { ...ORIGIN, ...(told !== undefined && { "content-length": told }) };
-    const init = { method: "POST", body: body(), headers, duplex: "half" };
+    const init = { method: "POST", body: body(), headers, duplex: "half" } as const;
     const response = await app.request(`http://${HOST}/uploads/upload-one?user=wilma`, init);
     expect(response.status).toBe(413);
     expect(await response.text()).toContain("Choose a smaller picture");

@@ -24,7 +24,7 @@ async function openApp(options: Partial<WebAppOptions> = {}) {
   });
   const ask = async (query: Record<string, string>) =>
     await app.request(`http://${HOST}/posts?${new URLSearchParams(query)}`);
-  const read = async (query: Record<string, string>): Promise<SentPosts> => await (await ask(query)).json();
+  const read = async (query: Record<string, string>): Promise<SentPosts> => JSON.parse(await (await ask(query)).text());
   return { ...house, ask, read };
 }
 const summaries = ({ channels }: SentPosts) =>

@@ -270,6 +270,19 @@ test("the page shows the company, its people with their roles, and the questions
   ]);
 });
 
+test("the day's work is one press away, in each language, where something answers it", async () => {
+  const read = async (options: Partial<WebAppOptions>) => {
+    const page = await openApp(new ScriptedDesk(), options).request(`http://${HOST}/`);
+    const buttons = parseHTML(await page.text()).document.querySelectorAll(".today button");
+    return [...buttons].map((one) => [one.getAttribute("data-say"), one.textContent]);
+  };
+  expect(await read({ today: { en: "today", es: "hoy" } })).toEqual([
+    ["today", "Today"],
+    ["hoy", "Hoy"],
+  ]);
+  expect(await read({})).toEqual([]);
+});
+
 test("the page of a Spanish reader is in Spanish", async () => {
   const app = openApp(new ScriptedDesk(), { languageOf: async () => "es" });
   const { document } = parseHTML(await (await app.request(`http://${HOST}/`)).text());

@@ -5,8 +5,8 @@
 
 const HEIC_NAME = /\.(heic|heif|avif)$/i;
 const HEIC_BRANDS = /^ftyp(heic|heix|hevc|hevx|heim|heis|mif1|msf1|avif|avis)/;
-/** First bytes as letters: JPEG, PNG, WebP and PDF. The desk looks at the same ones. */
-const KEPT = /^(\xff\xd8\xff|\x89PNG\r\n\x1a\n|RIFF[\s\S]{4}WEBP|%PDF-)/;
+/** First bytes as letters: JPEG, PNG, WebP and PDF. The desk looks at the same ones, and closer. */
+const KEPT = /^(\xff\xd8\xff|\x89PNG\r\n|RIFF[\s\S]{4}WEBP|%PDF-)/;
 
 /**
  * @param {File} file

@@ -89,8 +89,8 @@ export function openPosts(store, current, announce) {
     }
     for (const { view } of state.channels) view.setWaiting(state.fails >= FAILS_TOLD);
     const every_ms = document.visibilityState === "visible" ? EVERY_ms : EVERY_UNSEEN_ms;
-    const isOther = user !== current().user;
-    state.timer = setTimeout(look, isOther ? 0 : state.fails > 0 ? backOff_ms(state.fails, Math.random()) : every_ms);
+    const wait_ms = state.fails > 0 ? backOff_ms(state.fails, Math.random()) : every_ms;
+    state.timer = setTimeout(look, user === current().user ? wait_ms : 0);
   };
   void look();
 
