@@ -37,12 +37,12 @@ function readings(told: string): readonly { readonly path: string; readonly word
   const [, first, words = ""] = FIRST_WORD.exec(told) ?? [];
   return [
     { path: told, words: "" },
-    { path: unescape(told), words: "" },
-    ...(first === undefined ? [] : [{ path: unescape(first), words }]),
+    { path: withoutBackslashes(told), words: "" },
+    ...(first === undefined ? [] : [{ path: withoutBackslashes(first), words }]),
   ];
 }
 
-function unescape(path: string): string {
+function withoutBackslashes(path: string): string {
   return path.replace(/\\(.)/g, "$1");
 }
 

@@ -10,7 +10,7 @@ export function renderFile({ file, text }: FileBlock, { id, texts, fileOf }: Pla
   if (fileOf === undefined) return html`<p class="file">${about}</p>`;
   const href = fileOf(file);
   if (isPicture(file))
-    return html`<figure class="file file-photo">
+    return html`<figure class="file file-photo" aria-labelledby="${id}-text">
 <a class="photo" href="${href}" target="_blank" rel="noopener" aria-label="${texts.openPhoto(text)}"><img src="${href}" alt="${text}" loading="lazy" decoding="async"></a>
 <figcaption>${about}</figcaption>
 </figure>`;

@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Card } from "../../src/messages/card.ts";
 import { answered, DESKTOP, PHONE, readLog, sayTyped, withBrowser } from "./browser-page.ts";
+import { contrastRatio } from "./contrast.ts";
 import { openHousePosts } from "./house-posts.ts";
 import { openTestDoor, ScriptedDesk } from "./scripted-desk.ts";
 
@@ -232,6 +233,36 @@ test.each([320, 390, 1280])("%i px wide, tabs and posts keep within the screen",
     { channels: house.channels },
   );
 });
+
+test.each(["light", "dark"] as const)("in %s tabs and marks stand out 4.5 to 1", async (colorScheme) => {
+  const house = await openHousePosts();
+  await house.post("p1", DONE);
+  await usePage(
+    new ScriptedDesk(),
+    { ...PHONE, colorScheme },
+    async ({ page }) => {
+      await tab(page, "Team, 1 new").waitFor();
+      const pill = await readColours(page, ".pill");
+      await tab(page, /Team/).tap();
+      for (const { ink, ground } of [pill, ...(await Promise.all([".tab", ".new-mark"].map((one) => readColours(page, one))))])
+        expect(contrastRatio(ink, ground)).toBeGreaterThanOrEqual(4.5);
+    },
+    { channels: house.channels },
+  );
+});
+
+type Rgb = readonly [number, number, number];
+/** The colour of a text and of the nearest ground behind it. */
+async function readColours(page: Page, selector: string): Promise<{ readonly ink: Rgb; readonly ground: Rgb }> {
+  return await page.evaluate(`(() => {
+    const element = document.querySelector("${selector}");
+    const parts = (colour) => colour.match(/[0-9.]+/g).map(Number);
+    let one = element;
+    while (parts(getComputedStyle(one).backgroundColor)[3] === 0) one = one.parentElement;
+    const ground = parts(getComputedStyle(one).backgroundColor).slice(0, 3);
+    return { ink: parts(getComputedStyle(element).color).slice(0, 3), ground };
+  })()`);
+}
 
 test("a page without channels has no tabs and asks for none", async () => {
   const asked: string[] = [];
