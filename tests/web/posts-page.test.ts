@@ -244,7 +244,10 @@ test.each(["light", "dark"] as const)("in %s tabs and marks stand out 4.5 to 1",
       await tab(page, "Team, 1 new").waitFor();
       const pill = await readColours(page, ".pill");
       await tab(page, /Team/).tap();
-      for (const { ink, ground } of [pill, ...(await Promise.all([".tab", ".new-mark"].map((one) => readColours(page, one))))])
+      for (const { ink, ground } of [
+        pill,
+        ...(await Promise.all([".tab", ".new-mark"].map((one) => readColours(page, one)))),
+      ])
         expect(contrastRatio(ink, ground)).toBeGreaterThanOrEqual(4.5);
     },
     { channels: house.channels },
