@@ -1,8 +1,11 @@
 import type { Settings } from "../src/boundary/settings.ts";
 import type { TeamsDoorSettings } from "../src/boundary/settings-teams.ts";
 import type { DoorSettings } from "../src/boundary/settings-values.ts";
+import { createChannelReader } from "../src/desk/house-channels.ts";
 import type { Language } from "../src/messages/language.ts";
 import type { Caller } from "../src/ports/store.ts";
+import { MOST_FILE_bytes } from "./files/file-store.ts";
+import { sniffType } from "./files/sniff-type.ts";
 import type { House } from "./open-house.ts";
 import { readTeamsAccess } from "./read-teams-access.ts";
 
@@ -15,8 +18,11 @@ interface OpenDoor {
 export type DoorState =
   | { readonly name: DoorName; readonly isOpen: true; readonly door: OpenDoor }
   | { readonly name: DoorName; readonly isOpen: false; readonly because: readonly string[] };
-/** Questions to try, in each language. */
-type Examples = Readonly<Record<Language, readonly string[]>>;
+/** Questions to try, in each language, and what to type for the day's work where a topic answers it. */
+export interface Openers {
+  readonly questions: Readonly<Record<Language, readonly string[]>>;
+  readonly today?: Readonly<Record<Language, string>>;
+}
 type DoorName = "web" | "slack" | "teams";
 
 /** The setting that names the port of each door. */
@@ -34,10 +40,10 @@ export async function openDoors(
   house: House,
   settings: Settings,
   root: string,
-  examples: Examples,
+  openers: Openers,
 ): Promise<readonly DoorState[]> {
   return await Promise.all([
-    open("web", { kind: "ready", settings: settings.web }, (web) => openWeb(house, web, examples)),
+    open("web", { kind: "ready", settings: settings.web }, (web) => openWeb(house, web, openers)),
     open("slack", settings.slack, async (slack) => {
       const { openSlackDoor } = await import("./slack/open-slack-door.ts");
       return await openSlackDoor({
@@ -51,10 +57,14 @@ export async function openDoors(
   ]);
 }
 
-async function openWeb(house: House, settings: Settings["web"], examples: Examples): Promise<OpenDoor> {
+async function openWeb(house: House, settings: Settings["web"], openers: Openers): Promise<OpenDoor> {
   const { openWebDoor } = await import("./web/open-web-door.ts");
   const { desk, log, store, books, pictures } = house;
   const languageOf = async (caller: Caller) => (await (await store.openWorkspace(caller)).findPerson(caller)).language;
+  const find = async (caller: Caller, hash: string) => {
+    const bytes = await house.readFile(caller, hash);
+    return bytes && { bytes, type: sniffType(bytes) };
+  };
   const people = books.people.map(({ id, name, role }) => ({ user: id, name, role }));
   return await openWebDoor({
     desk,
@@ -63,8 +73,11 @@ async function openWeb(house: House, settings: Settings["web"], examples: Exampl
     log,
     languageOf,
     company: books.company,
-    examples,
+    examples: openers.questions,
+    today: openers.today,
     drawSvg: pictures.drawSvg,
+    files: { most_bytes: MOST_FILE_bytes, find },
+    channels: createChannelReader(store, books.company),
   });
 }
 

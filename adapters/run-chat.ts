@@ -1,11 +1,14 @@
 import { randomUUID } from "node:crypto";
-import { userInfo } from "node:os";
+import { homedir, userInfo } from "node:os";
 import type { Books } from "../src/books/books.ts";
 import type { Settings } from "../src/boundary/settings.ts";
+import { createChannelReader } from "../src/desk/house-channels.ts";
 import type { Caller } from "../src/ports/store.ts";
 import { readWords } from "./commands/read-words.ts";
-import { openHouse } from "./open-house.ts";
+import { MOST_FILE_bytes } from "./files/file-store.ts";
+import { type House, openHouse } from "./open-house.ts";
 import { openTerminal } from "./terminal/open-terminal.ts";
+import type { TerminalHouse } from "./terminal/own-lines.ts";
 
 const USAGE = "npm run chat -- [--as marisol]";
 const USUAL_COLUMNS = 80;
@@ -18,12 +21,14 @@ export async function runChat(settings: Settings, words: readonly string[], root
   try {
     const user = read.options["as"];
     if (user !== undefined && !isKnown(house.books, user)) return complain(sayWhoIsThere(house.books, user));
+    const caller = callerOf(user ?? userInfo().username);
     await openTerminal(house.desk, {
+      house: lendHouse(house, caller),
       input: process.stdin,
       output: process.stdout,
       columns: process.stdout.columns ?? USUAL_COLUMNS,
       isInteractive: process.stdin.isTTY === true,
-      caller: callerOf(user ?? userInfo().username),
+      caller,
       conversation: "terminal",
       newId: randomUUID,
       onInterrupt,
@@ -32,6 +37,18 @@ export async function runChat(settings: Settings, words: readonly string[], root
   } finally {
     await house.close();
   }
+}
+
+function lendHouse({ store, books, readFile }: House, caller: Caller): TerminalHouse {
+  const { company } = books;
+  return {
+    channels: createChannelReader(store, company),
+    readFile: (hash) => readFile(caller, hash),
+    mostFile_bytes: MOST_FILE_bytes,
+    timeZone: company.timeZone,
+    language: async () => (await (await store.openWorkspace(caller)).findPerson(caller)).language,
+    home: homedir(),
+  };
 }
 
 function onInterrupt(hear: () => void): () => void {

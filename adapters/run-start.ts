@@ -1,6 +1,6 @@
 import type { Settings } from "../src/boundary/settings.ts";
 import { describeClosed, describeStart } from "./commands/describe-start.ts";
-import { pickQuestions } from "./commands/pick-questions.ts";
+import { pickQuestions, pickToday } from "./commands/pick-questions.ts";
 import { shutInTurn, untilStopped } from "./commands/until-stopped.ts";
 import { type DoorState, openDoors } from "./open-doors.ts";
 import { openHouse } from "./open-house.ts";
@@ -16,7 +16,7 @@ export async function runStart(settings: Settings, warnings: readonly string[], 
   const house = await openHouse(settings, root);
   const { company } = house.books;
   const questions = { en: pickQuestions(house.library, "en"), es: pickQuestions(house.library, "es") };
-  const doors = await openDoors(house, settings, root, questions);
+  const doors = await openDoors(house, settings, root, { questions, ...pickToday(house.library) });
   const shut = [shutDoors(doors), () => house.close()];
   const closed = doors.find((state) => state.name === "web" && !state.isOpen);
   if (closed && !closed.isOpen) {

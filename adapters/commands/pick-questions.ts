@@ -11,3 +11,8 @@ export function pickQuestions(library: Library, language: Language): readonly st
   const ids = [...FIRST.filter((id) => texts.has(id)), ...[...texts.keys()].filter((id) => !FIRST.includes(id))];
   return ids.slice(0, HOW_MANY).flatMap((id) => texts.get(id)?.examples[0] ?? []);
 }
+
+/** What to type for the day's work, where there is a topic that answers it. */
+export function pickToday({ topics }: Library): { readonly today?: Readonly<Record<Language, string>> } {
+  return topics.has("today") ? { today: { en: "today", es: "hoy" } } : {};
+}

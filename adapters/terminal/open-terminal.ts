@@ -3,9 +3,12 @@ import { readCancel } from "../../src/conversation/commands.ts";
 import type { Desk, Inbound } from "../../src/desk.ts";
 import type { Button, Card } from "../../src/messages/card.ts";
 import type { Caller } from "../../src/ports/store.ts";
+import { type OwnLine, readOwnLine, type TerminalHouse } from "./own-lines.ts";
 import { queueLines } from "./queue-lines.ts";
 import { letterButtons, renderText } from "./render-text.ts";
 import { showProgress } from "./show-progress.ts";
+import { TERMINAL_TEXTS } from "./terminal-texts.ts";
+import { wrapText } from "./wrap-text.ts";
 
 export interface TerminalSettings {
   readonly input: NodeJS.ReadableStream;
@@ -19,6 +22,8 @@ export interface TerminalSettings {
   readonly newId: () => string;
   /** Hears each Ctrl-C until the returned function is called; without it Ctrl-C ends the program as ever. */
   readonly onInterrupt?: (hear: () => void) => () => void;
+  /** Files and the house's channels; without it lines go to the desk only. */
+  readonly house?: TerminalHouse;
 }
 
 /** Work that goes on: how it is stopped, and the card that offers to cancel it once that is on the screen. */
@@ -35,7 +40,7 @@ const LEAVE = /^\s*(exit|quit|salir)\s*$/i;
  */
 export async function openTerminal(desk: Desk, settings: TerminalSettings): Promise<void> {
   const { input, output, columns, isInteractive } = settings;
-  const show = (card: Card) => output.write(`${renderText(card, columns)}\n\n`);
+  const show = async (card: Card) => output.write(`${renderText(card, columns, await fileHint(settings))}\n\n`);
   const prompt = () => isInteractive && output.write("> ");
   let work: Work | undefined;
   let asides: Promise<unknown> = Promise.resolve();
@@ -52,24 +57,47 @@ export async function openTerminal(desk: Desk, settings: TerminalSettings): Prom
   });
 
   let onScreen: Card | undefined;
+  if (isInteractive && settings.house)
+    output.write(`${wrapText(TERMINAL_TEXTS[await settings.house.language()].welcome, columns).join("\n")}\n\n`);
   prompt();
   for (let line = await lines.next(); line !== undefined && !LEAVE.test(line); line = await lines.next()) {
     if (line.trim() !== "") {
       const now: Work = { stop: new AbortController() };
-      work = now;
       const progress = showProgress(output, columns, release !== undefined, (card) => {
         now.offer = card;
       });
-      const { card } = await desk.receive(readLine(line, onScreen, settings), progress, now.stop.signal);
-      work = undefined;
-      await asides;
-      show(card);
-      onScreen = card;
+      const own = settings.house && (await readOwnLine({ ...settings, house: settings.house, line, onScreen }));
+      if (own?.kind === "card") {
+        await show(own.card);
+        onScreen = keepScreen(own.card, onScreen);
+      } else {
+        work = now;
+        const inbound = own ? withFile(own, settings) : readLine(line, onScreen, settings);
+        const { card } = await desk.receive(inbound, progress, now.stop.signal);
+        work = undefined;
+        await asides;
+        await show(card);
+        onScreen = card;
+      }
     }
     prompt();
   }
   lines.close();
   release?.();
+}
+
+/** What a note of the terminal leaves on the screen can still be pressed and saved. */
+function keepScreen(own: Card, before: Card | undefined): Card | undefined {
+  return own.blocks.some(({ kind }) => kind !== "text") ? own : before;
+}
+
+async function fileHint({ house }: TerminalSettings): Promise<((number: number) => string) | undefined> {
+  return house && TERMINAL_TEXTS[await house.language()].saveHint;
+}
+
+function withFile({ text, file }: OwnLine & { kind: "send" }, settings: TerminalSettings): Inbound {
+  const { caller, conversation, newId } = settings;
+  return { caller, conversation, delivery: newId(), text, files: [file] };
 }
 
 function callsOff(line: string, offer: Card | undefined): boolean {

@@ -5,13 +5,25 @@ import { makePrintable, wrapText } from "./wrap-text.ts";
 const WIDEST = 78;
 const INDENT = "  ";
 
-/** A card as plain text for any terminal: no colour, no cursor movement, never wider than `columns`. */
-export function renderText(card: Card, columns: number): string {
+/**
+ * A card as plain text for any terminal: no colour, no cursor movement, never wider than `columns`.
+ * @param fileHint says how the file of this number is had; left out where it cannot be
+ */
+export function renderText(card: Card, columns: number, fileHint?: (number: number) => string): string {
   const width = Math.min(WIDEST, columns);
   const letters = letterButtons(card);
   const title = card.verdict ? `[${card.verdict.word}] ${card.title}` : card.title;
-  const parts = card.blocks.map((block) => renderBlock(block, width, letters));
+  const files = card.blocks.filter((block) => block.kind === "file");
+  const hints = new Map(fileHint ? files.map((block, index): [Block, string] => [block, fileHint(index + 1)]) : []);
+  const parts = card.blocks.map((block) => [
+    ...renderBlock(block, width, letters),
+    ...wrapHint(hints.get(block), width),
+  ]);
   return [...wrapText(title, width), ...parts.flatMap((lines) => ["", ...lines])].join("\n");
+}
+
+function wrapHint(hint: string | undefined, width: number): readonly string[] {
+  return hint === undefined ? [] : wrapText(`${INDENT}${hint}`, width, 4);
 }
 
 /** Every button of a card with the letter that presses it, in the order in which they are shown. */

@@ -1,8 +1,8 @@
 import type { Context } from "hono";
 import { stream } from "hono/streaming";
-import type { Card, ChartBlock } from "../../src/messages/card.ts";
+import type { Card } from "../../src/messages/card.ts";
 import type { Language } from "../../src/messages/language.ts";
-import { renderHtml } from "./render-html.ts";
+import { type HtmlOptions, renderHtml } from "./render-html.ts";
 import type { Outcome, RunningDelivery } from "./running-deliveries.ts";
 
 /** One line of a streamed answer. `alive` only says that the connection still holds. */
@@ -17,6 +17,8 @@ export type AnswerLine =
       readonly language: Language;
       readonly isRepeat: boolean;
     }
+  /** These files are not here (any more): the browser sends them, and then the message again. */
+  | { readonly kind: "missing"; readonly files: readonly string[] }
   | { readonly kind: "fault"; readonly text: string }
   | { readonly kind: "refused"; readonly text: string };
 
@@ -28,7 +30,8 @@ export interface AnswerStreamOptions {
   /** Logs a fault and says so in the reader's words. */
   readonly wordFault: (error: unknown, language: Language) => string;
   readonly heartbeat_ms: number;
-  readonly pictureOf?: (block: ChartBlock) => string;
+  /** How cards are shown to this person, but for their id and language. */
+  readonly look: Omit<HtmlOptions, "id" | "language">;
 }
 
 /** Answers line by line: that work began, how far it is, and at last the card. */
@@ -82,9 +85,9 @@ async function isQuiet(time_ms: number, ...events: readonly Promise<void>[]): Pr
   return result;
 }
 
-async function progressLine(card: Card, { delivery, language, pictureOf }: AnswerStreamOptions): Promise<AnswerLine> {
+async function progressLine(card: Card, { delivery, language, look }: AnswerStreamOptions): Promise<AnswerLine> {
   const spoken = await language();
-  const html = renderHtml(card, { id: `${delivery}-so-far`, language: spoken, ...(pictureOf && { pictureOf }) });
+  const html = renderHtml(card, { ...look, id: `${delivery}-so-far`, language: spoken });
   return { kind: "progress", html, summary: card.summary, language: spoken };
 }
 
@@ -93,10 +96,6 @@ async function lineOf(outcome: Outcome, options: AnswerStreamOptions): Promise<A
   const language = await options.language();
   if (outcome.kind === "fault") return { kind: "fault", text: options.wordFault(outcome.error, language) };
   const { card, isRepeat } = outcome.reply;
-  const html = renderHtml(card, {
-    id: options.delivery,
-    language,
-    ...(options.pictureOf && { pictureOf: options.pictureOf }),
-  });
+  const html = renderHtml(card, { ...options.look, id: options.delivery, language });
   return { kind: "card", html, summary: card.summary, language, isRepeat };
 }

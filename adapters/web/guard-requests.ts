@@ -7,7 +7,8 @@ export const sendSecureHeaders: MiddlewareHandler = secureHeaders({
     defaultSrc: ["'none'"],
     scriptSrc: ["'self'"],
     styleSrc: ["'self'"],
-    imgSrc: ["'self'"],
+    // Pictures that were chosen and not sent yet are shown out of the browser's own memory.
+    imgSrc: ["'self'", "blob:"],
     connectSrc: ["'self'"],
     formAction: ["'none'"],
     baseUri: ["'none'"],

@@ -1,10 +1,13 @@
 import type { Server } from "node:http";
 import { createAdaptorServer } from "@hono/node-server";
+import type { ChannelReader } from "../../src/desk/house-channels.ts";
 import type { Desk } from "../../src/desk.ts";
 import type { PageOptions } from "./page.ts";
 import { createPictureShelf, type DrawSvg } from "./picture-shelf.ts";
 import { RunningDeliveries } from "./running-deliveries.ts";
-import { buildWebApp, type WebLog } from "./web-app.ts";
+import type { FindFile } from "./send-file.ts";
+import { openUploadShelf } from "./upload-shelf.ts";
+import { buildWebApp, type WebAppOptions, type WebLog } from "./web-app.ts";
 import type { FindLanguage, WebPerson } from "./web-people.ts";
 
 export interface WebDoorOptions {
@@ -14,11 +17,17 @@ export interface WebDoorOptions {
   readonly people: readonly WebPerson[];
   readonly log: WebLog;
   readonly languageOf?: FindLanguage;
-  readonly company?: PageOptions["company"];
+  readonly company?: WebAppOptions["company"];
   readonly examples?: PageOptions["examples"];
+  /** What to type to see the day's work, in each language; left out where nothing answers it. */
+  readonly today?: PageOptions["today"];
   readonly pace?: Partial<Pace>;
   /** Draws a chart; without it a chart is its words and numbers. */
   readonly drawSvg?: DrawSvg;
+  /** Photos and papers: how large one may be, and where kept ones are found. Without it none come in or go out. */
+  readonly files?: { readonly most_bytes: number; readonly find: FindFile };
+  /** The channels of the house; without them the page shows the conversation only. */
+  readonly channels?: ChannelReader;
 }
 export interface WebDoor {
   /** One line that says where the chat is. */
@@ -27,6 +36,8 @@ export interface WebDoor {
   close(): Promise<void>;
 }
 
+/** A few messages full of photos, from a few people at once. */
+const UPLOADS = { mostTogether_bytes: 400_000_000, mostAtOnce: 20 } as const;
 const LOOPBACK: Readonly<Record<string, string>> = { localhost: "127.0.0.1", "127.0.0.1": "127.0.0.1", "::1": "::1" };
 /** How long things may take; tests make them shorter. */
 interface Pace {
@@ -54,22 +65,33 @@ export async function openWebDoor(options: WebDoorOptions): Promise<WebDoor> {
     throw new Error(`The web chat opens only on this machine: set its host to 127.0.0.1 or ::1, not "${host}".`);
   const pace = { ...USUAL_PACE, ...options.pace };
   const running = new RunningDeliveries(pace.grace_ms);
+  const { files, today, ...rest } = options;
+  const uploads = files && (await openUploadShelf({ ...UPLOADS, most_bytes: files.most_bytes }));
   let hosts: readonly string[] = [];
   const app = buildWebApp({
     company: { name: "", isInvented: false },
     examples: { en: EXAMPLES, es: EXAMPLES },
     languageOf: async () => "en",
-    ...options,
+    ...rest,
+    ...(today && { today }),
+    ...(files && uploads && { uploads, findFile: files.find }),
     ...(options.drawSvg && { pictures: createPictureShelf(options.drawSvg) }),
     running,
     hosts: () => hosts,
     heartbeat_ms: pace.heartbeat_ms,
   });
   const server = createAdaptorServer({ fetch: app.fetch, overrideGlobalObjects: false }) as Server;
-  const taken = await listen(server, bound, port);
+  const taken = await listen(server, bound, port).catch(async (error) => {
+    await uploads?.close();
+    throw error;
+  });
   hosts = namesFor(bound, taken);
   const url = `http://${hosts[0]}/`;
-  return { describe: `Web: open at ${url}`, url, close: () => close(server, running, pace) };
+  return {
+    describe: `Web: open at ${url}`,
+    url,
+    close: () => close(server, running, pace).finally(() => uploads?.close()),
+  };
 }
 
 function listen(server: Server, host: string, port: number): Promise<number> {

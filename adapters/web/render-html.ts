@@ -4,6 +4,7 @@ import type { Language } from "../../src/messages/language.ts";
 import { html, type SafeHtml } from "./html.ts";
 import { type Place, placeBlock, placeCard } from "./place.ts";
 import { renderButtons, renderQuestion } from "./render-buttons.ts";
+import { renderFile } from "./render-file.ts";
 import { renderForm } from "./render-form.ts";
 import { renderChart, renderGrid, renderRows, renderTable } from "./render-tables.ts";
 import { severitySign, verdictSign } from "./signs.ts";
@@ -13,12 +14,14 @@ export interface HtmlOptions {
   readonly id: string;
   readonly language: Language;
   /** Where the picture of a chart is found; absent where none are drawn. */
-  readonly pictureOf?: Place["pictureOf"];
+  readonly pictureOf?: NonNullable<Place["pictureOf"]>;
+  /** Where a kept file is found; absent where none are handed over. */
+  readonly fileOf?: NonNullable<Place["fileOf"]>;
 }
 
 /** A card as one article of a page: headings, lists, tables and real buttons, every text escaped. */
-export function renderHtml(card: Card, { id, language, pictureOf }: HtmlOptions): string {
-  const place = placeCard(id, language, pictureOf);
+export function renderHtml(card: Card, { id, language, ...found }: HtmlOptions): string {
+  const place = placeCard(id, language, found);
   const verdict = card.verdict;
   return html`<article class="card" lang="${language}" aria-labelledby="${id}-title">
 <header class="card-head">
@@ -84,7 +87,7 @@ function renderBlock(block: Block, answers: ButtonsBlock | undefined, place: Pla
     case "progress":
       return renderProgress(block, place);
     case "file":
-      return html`<p class="text text-plain" dir="auto">${block.text}</p><p class="note" dir="auto">${block.file.name}</p>`;
+      return renderFile(block, place);
   }
 }
 

@@ -19,6 +19,13 @@ const TANK_FILL: Readonly<Record<Verdict, SafeHtml>> = {
   info: html`<path d="M9 8h6M9 12h6M9 16h3" class="sign-line"/>`,
 };
 
+/** A sheet with a folded corner. */
+export const paperSign: SafeHtml = html`<svg class="sign" viewBox="0 0 24 24" aria-hidden="true" focusable="false"><path d="M5 2.5h9l5 5v14H5z" class="sign-line"/><path d="M14 2.5v5h5M8.5 12.5h7M8.5 16.5h7" class="sign-line"/></svg>`;
+/** A clip that holds papers together. */
+export const attachSign: SafeHtml = html`<svg class="sign" viewBox="0 0 24 24" aria-hidden="true" focusable="false"><path d="M17 7v9.5a5 5 0 0 1-10 0V6.5a3.5 3.5 0 0 1 7 0V16a1.75 1.75 0 0 1-3.5 0V8" class="sign-line"/></svg>`;
+/** A camera seen from the front. */
+export const cameraSign: SafeHtml = html`<svg class="sign" viewBox="0 0 24 24" aria-hidden="true" focusable="false"><path d="M2.5 7.5h5l2-3h5l2 3h5v12h-19z" class="sign-line"/><circle cx="12" cy="13" r="3.5" class="sign-line"/></svg>`;
+
 /** A shape for each weight of a caution, the word for it always stands beside it. */
 export function severitySign(severity: Severity): SafeHtml {
   return html`<svg class="sign" viewBox="0 0 24 24" aria-hidden="true" focusable="false">${SEVERITY_SHAPE[severity]}</svg>`;

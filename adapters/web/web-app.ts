@@ -3,11 +3,13 @@ import { serveStatic } from "@hono/node-server/serve-static";
 import { type Context, Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import {
+  MOST_FILES,
   MOST_TEXT_CHARACTERS,
   type ReadWebMessage,
   readWebMessage,
   type WebMessage,
 } from "../../src/boundary/web-message.ts";
+import type { ChannelReader } from "../../src/desk/house-channels.ts";
 import type { Desk, Inbound } from "../../src/desk.ts";
 import type { Language } from "../../src/messages/language.ts";
 import { type AnswerLine, streamAnswer } from "./answer-stream.ts";
@@ -16,6 +18,10 @@ import { guardRequests, sendSecureHeaders } from "./guard-requests.ts";
 import { type PageOptions, renderPage } from "./page.ts";
 import type { PictureShelf } from "./picture-shelf.ts";
 import type { RunningDeliveries } from "./running-deliveries.ts";
+import { type FindFile, placeOfFile, sandboxFiles, sendFile } from "./send-file.ts";
+import { type PostParts, sendPosts } from "./send-posts.ts";
+import { findUploads, takeUpload } from "./take-upload.ts";
+import type { UploadShelf } from "./upload-shelf.ts";
 import { callerOf, type FindLanguage, type WebPerson } from "./web-people.ts";
 
 /** Where faults are written; never what a person typed. */
@@ -26,8 +32,9 @@ export interface WebLog {
 export interface WebAppOptions {
   readonly desk: Desk;
   readonly people: readonly WebPerson[];
-  readonly company: PageOptions["company"];
+  readonly company: PageOptions["company"] & PostParts["company"];
   readonly examples: PageOptions["examples"];
+  readonly today?: NonNullable<PageOptions["today"]>;
   readonly languageOf: FindLanguage;
   readonly log: WebLog;
   readonly running: RunningDeliveries;
@@ -37,6 +44,12 @@ export interface WebAppOptions {
   readonly heartbeat_ms: number;
   /** Pictures of charts; without them a chart is its words and numbers. */
   readonly pictures?: PictureShelf;
+  /** Where photos and papers wait for their message; without it none can be sent. */
+  readonly uploads?: UploadShelf;
+  /** Finds kept files; without it they are named and not handed over. */
+  readonly findFile?: FindFile;
+  /** The channels of the house; without them the page shows the conversation only. */
+  readonly channels?: ChannelReader;
 }
 
 /** Largest body of a message [bytes]; a form of a hundred full fields fits. */
@@ -46,16 +59,20 @@ const STATIC_FOLDER = new URL("./static", import.meta.url).pathname;
 /** The web chat without its network: the page, its files, and one address that messages are sent to. */
 export function buildWebApp(options: WebAppOptions): Hono {
   const app = new Hono();
+  app.use("/files/*", sandboxFiles);
   app.use(sendSecureHeaders);
   app.use(guardRequests(options.hosts));
   app.use(async (c, next) => {
     await next();
     c.header("Cache-Control", "no-cache");
   });
-  app.get("/", async (c) => c.html(renderPage({ ...options, people: await withLanguages(options) })));
+  app.get("/", async (c) => c.html(renderPage(await describePage(options))));
   const keepName = (path: string) => path.replace(/^\/static/, "");
   app.get("/static/*", serveStatic({ root: STATIC_FOLDER, rewriteRequestPath: keepName }));
   app.get("/pictures/:name", (c) => sendPicture(c, options));
+  app.get("/files/:hash", (c) => sendFile(c, options));
+  app.get("/posts", (c) => sendPosts(c, { ...options, lookFor: lookFor(options) }));
+  app.post("/uploads/:id", (c) => takeUpload(c, options));
   app.post("/messages", limitBody, (c) => takeMessage(c, options));
   app.notFound((c) => c.text("There is nothing here. The chat is at /.\n", 404));
   app.onError((error, c) => c.text(`${wordFault(options, error, "en")}\n`, 500));
@@ -73,8 +90,22 @@ const limitBody = bodyLimit({
   onError: (c) => refuse(c, 413, DOOR_TEXTS.en.refused.tooLong(MOST_TEXT_CHARACTERS)),
 });
 
-async function withLanguages({ people, languageOf }: WebAppOptions): Promise<PageOptions["people"]> {
-  return await Promise.all(people.map(async (person) => ({ person, language: await languageOf(callerOf(person)) })));
+async function describePage(options: WebAppOptions): Promise<PageOptions> {
+  const { people, languageOf, uploads, channels } = options;
+  const known = people.map(async (person) => ({ person, language: await languageOf(callerOf(person)) }));
+  return {
+    ...options,
+    people: await Promise.all(known),
+    hasPosts: channels !== undefined,
+    ...(uploads && { mostFile_bytes: uploads.most_bytes }),
+  };
+}
+
+function lookFor({ pictures, findFile }: WebAppOptions): PostParts["lookFor"] {
+  return (person) => ({
+    ...(pictures && { pictureOf: pictures.placeOf }),
+    ...(findFile && { fileOf: (file) => placeOfFile(person, file) }),
+  });
 }
 
 async function takeMessage(c: Context, options: WebAppOptions): Promise<Response> {
@@ -84,11 +115,18 @@ async function takeMessage(c: Context, options: WebAppOptions): Promise<Response
   const language = person ? await options.languageOf(callerOf(person)) : "en";
   const words = DOOR_TEXTS[language].refused;
   if (!read.ok) {
-    const text = { malformed: words.malformed, empty: words.empty, "too-long": words.tooLong(MOST_TEXT_CHARACTERS) };
+    const text = {
+      malformed: words.malformed,
+      empty: words.empty,
+      "too-long": words.tooLong(MOST_TEXT_CHARACTERS),
+      "too-many-files": words.tooManyFiles(MOST_FILES),
+    };
     return refuse(c, 400, text[read.problem]);
   }
   if (!person) return refuse(c, 400, words.unknownPerson);
-  const inbound = toInbound(read.message, person);
+  const { here, missing } = findUploads(options.uploads, person, read.message.files ?? []);
+  if (missing.length > 0) return sendLine(c, 200, { kind: "missing", files: missing });
+  const inbound = { ...toInbound(read.message, person), ...(here.length > 0 && { files: here }) };
   const { desk } = options;
   const running = options.running.find(inbound.delivery, (show, signal) => desk.receive(inbound, show, signal));
   return streamAnswer(c, running, {
@@ -96,7 +134,7 @@ async function takeMessage(c: Context, options: WebAppOptions): Promise<Response
     language: () => options.languageOf(callerOf(person)),
     wordFault: (error, spoken) => wordFault(options, error, spoken),
     heartbeat_ms: options.heartbeat_ms,
-    ...(options.pictures && { pictureOf: options.pictures.placeOf }),
+    look: lookFor(options)(person),
   });
 }
 
@@ -121,7 +159,10 @@ function toInbound(message: WebMessage, person: WebPerson): Inbound {
 }
 
 function refuse(c: Context, status: 400 | 413, text: string): Response {
-  const line: AnswerLine = { kind: "refused", text };
+  return sendLine(c, status, { kind: "refused", text });
+}
+
+function sendLine(c: Context, status: 200 | 400 | 413, line: AnswerLine): Response {
   return c.body(`${JSON.stringify(line)}\n`, status, { "Content-Type": "application/x-ndjson; charset=utf-8" });
 }
 

@@ -64,11 +64,14 @@ test.each(KNOWN)("the ratio of $one on $other is $ratio", ({ one, other, ratio }
   expect(Math.abs(contrastRatio(readHex(one), readHex(other)) - ratio)).toBeLessThan(0.005);
 });
 
-test.each(["page.css", "log.css", "card.css"])("%s takes every colour from the palette", (name) => {
-  const css = readFileSync(new URL(`../../adapters/web/static/${name}`, import.meta.url), "utf8");
-  expect(css.match(/#[0-9a-f]{3,8}\b|rgba?\(|hsla?\(|oklch\(/gi)).toBe(null);
-  const used = [...css.matchAll(/var\(--([a-z0-9-]+)\)/g)].map(([, property = ""]) => property);
-  expect(used.length).toBeGreaterThan(5);
-  const known = [...light.keys(), "tank", "ink", "wash"];
-  expect(used.filter((property) => !known.includes(property))).toEqual([]);
-});
+test.each(["page.css", "log.css", "card.css", "posts.css", "files.css"])(
+  "%s takes every colour from the palette",
+  (name) => {
+    const css = readFileSync(new URL(`../../adapters/web/static/${name}`, import.meta.url), "utf8");
+    expect(css.match(/#[0-9a-f]{3,8}\b|rgba?\(|hsla?\(|oklch\(/gi)).toBe(null);
+    const used = [...css.matchAll(/var\(--([a-z0-9-]+)\)/g)].map(([, property = ""]) => property);
+    expect(used.length).toBeGreaterThan(5);
+    const known = [...light.keys(), "tank", "ink", "wash", "share"];
+    expect(used.filter((property) => !known.includes(property))).toEqual([]);
+  },
+);

@@ -285,3 +285,36 @@ test("texts in any direction keep to their own element", () => {
   expect(holders.length).toBe(4);
   for (const holder of holders) expect(holder.localName === "bdi" || holder.getAttribute("dir") === "auto").toBe(true);
 });
+
+describe("a kept file", () => {
+  const fileOf = ({ hash, name }: { readonly hash: string; readonly name: string }) =>
+    `/files/${hash}?${new URLSearchParams({ user: "wilma", name })}`;
+  const show = (type: string, name: string, size_B: number) => {
+    const file = { hash: "a1".repeat(32), name, type, size_B };
+    const card: Card = { title: "Job", summary: "Job", blocks: [{ kind: "file", file, text: `The <b>panel` }] };
+    return parseHTML(renderHtml(card, { id: "c", language: "en", fileOf })).document;
+  };
+  test.each(["image/jpeg", "image/png", "image/webp"])("of type %s is a small picture that opens whole", (type) => {
+    const page = show(type, "panel.jpg", 2_140_000);
+    const link = page.querySelector("a.photo");
+    expect(link?.getAttribute("href")).toBe(`/files/${"a1".repeat(32)}?user=wilma&name=panel.jpg`);
+    expect([link?.getAttribute("target"), link?.getAttribute("rel")]).toEqual(["_blank", "noopener"]);
+    expect(page.querySelector("img")?.getAttribute("alt")).toBe("The <b>panel");
+    expect(page.querySelector("figcaption")?.textContent).toContain("panel.jpg, 2.1 MB");
+  });
+  test.each([
+    { type: "application/pdf", name: "permit.pdf", size_B: 999, says: "permit.pdf, 999 B" },
+    { type: "text/csv", name: `x" onclick="y.csv`, size_B: 20_480, says: `x" onclick="y.csv, 20 kB` },
+    { type: "image/svg+xml", name: "drawing.svg", size_B: 999_600, says: "drawing.svg, 1.0 MB" },
+    { type: "text/html", name: "page.html", size_B: 0, says: "page.html, 0 B" },
+  ])("of type $type is something to take along, with its size", ({ type, name, size_B, says }) => {
+    const page = show(type, name, size_B);
+    expect(page.querySelectorAll("img, b, [onclick]").length).toBe(0);
+    const link = page.querySelector("a");
+    expect([link?.getAttribute("download"), link?.getAttribute("aria-label")]).toEqual([
+      name,
+      `Download ${name}: The <b>panel`,
+    ]);
+    expect(link?.textContent).toContain(says);
+  });
+});

@@ -213,7 +213,7 @@ test.each(PATHS)("%s carries the headers that keep a page to itself", async (pat
       "default-src 'none'",
       "script-src 'self'",
       "style-src 'self'",
-      "img-src 'self'",
+      "img-src 'self' blob:",
       "connect-src 'self'",
       "form-action 'none'",
       "base-uri 'none'",
@@ -268,6 +268,19 @@ test("the page shows the company, its people with their roles, and the questions
     "mix 135 to 120 with 50 in",
     "mix 135 a 120 con 50",
   ]);
+});
+
+test("the day's work is one press away, in each language, where something answers it", async () => {
+  const read = async (options: Partial<WebAppOptions>) => {
+    const page = await openApp(new ScriptedDesk(), options).request(`http://${HOST}/`);
+    const buttons = parseHTML(await page.text()).document.querySelectorAll(".today button");
+    return [...buttons].map((one) => [one.getAttribute("data-say"), one.textContent]);
+  };
+  expect(await read({ today: { en: "today", es: "hoy" } })).toEqual([
+    ["today", "Today"],
+    ["hoy", "Hoy"],
+  ]);
+  expect(await read({})).toEqual([]);
 });
 
 test("the page of a Spanish reader is in Spanish", async () => {

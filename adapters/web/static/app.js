@@ -1,4 +1,7 @@
+import { openAttach } from "./attach.js";
+import { findDatabase, openBlobStore } from "./blob-store.js";
 import { callsOff } from "./cancel.js";
+import { smallKey } from "./chips.js";
 import { openComposer } from "./composer.js";
 import { find } from "./find.js";
 import { describeForm, readForm } from "./forms.js";
@@ -10,22 +13,39 @@ import {
   goTo,
   show,
   showAll,
+  showFiles,
   showForms,
   showProgress,
   showUnderWay,
+  showUpload,
 } from "./log-view.js";
 import { openPeople } from "./people.js";
+import { openPosts } from "./posts.js";
 import { createSender } from "./sender.js";
 import { word } from "./words.js";
 
 /** @typedef {import("./log-store.js").Entry} Entry */
 
 const store = openLogStore(findStorage());
+const blobs = openBlobStore(findDatabase());
 const people = openPeople(store);
-const composer = openComposer(store, (text) => ask({ text, said: text }));
-const sender = createSender(store, {
+const attach = openAttach(store, blobs, announce);
+const composer = openComposer(
+  store,
+  () => attach.chosen().length > 0,
+  (text) => {
+    const files = attach.chosen();
+    attach.clear();
+    ask({ text, said: text || word("photosSaid"), ...(files.length > 0 && { files }) });
+  },
+);
+const posts = openPosts(store, people.current, announce);
+const sender = createSender(store, blobs, {
+  filesGone: () => word("filesGone"),
+  onUpload: showUpload,
   onChange: (entry) => {
     show(entry);
+    showFiles(entry, blobs);
     if (entry.state === "waiting" && entry.tries === 1) announce(word("waiting"));
     if (entry.state === "failed" || entry.state === "refused") announce(entry.problem || word(entry.state));
     find("not-kept", HTMLElement).hidden = store.isKept();
@@ -35,6 +55,7 @@ const sender = createSender(store, {
   onAnswer: (entry, { summary, language }) => {
     people.learnLanguage(entry.user, language);
     announce(summary);
+    posts.lookSoon();
     followAnswer(entry);
     if (entry.form) firstProblem(entry)?.focus();
   },
@@ -42,9 +63,10 @@ const sender = createSender(store, {
 
 /**
  * Puts a message into the log and sends it. The same press again, while the first waits, is the same press.
- * @param {Pick<Entry, "text" | "said" | "aim" | "form">} what
+ * @param {Pick<Entry, "text" | "said" | "aim" | "form" | "files">} what
  */
 function ask(what) {
+  posts.showChat();
   const isTwice = store.entries().some((one) => one.state === "waiting" && isSame(one, what));
   if (isTwice) return;
   /** @type {Entry} */
@@ -59,6 +81,7 @@ function ask(what) {
   };
   store.put(entry);
   show(entry);
+  showFiles(entry, blobs);
   goTo(entry);
   void (isCallOff(entry) ? sender.sendAhead(entry) : sender.wake());
 }
@@ -101,11 +124,13 @@ document.addEventListener("click", ({ target }) => {
 function takeUp(act, entry) {
   if (!entry) return;
   if (act === "sendAgain") store.put({ ...entry, state: "waiting", tries: 0 });
+  if (act === "useAgain") return void attach.addAgain(entry.files ?? []).then(composer.focus);
   if (act === "change") {
     store.remove(entry.id);
     composer.restore(entry.text);
+    if (entry.files) void attach.addAgain(entry.files);
   }
-  showAll(store.entries());
+  showLog();
   void sender.wake();
 }
 
@@ -124,26 +149,53 @@ document.addEventListener("input", ({ target }) => {
   store.keepForms(entry.id, [...others, readForm(form)]);
 });
 
+/** The files of the latest messages may be used again; older ones are let go, but never those that still wait. */
+const MOST_WITH_FILES = 5;
+
+function dropOldFiles() {
+  const withFiles = store.entries().filter((entry) => entry.files);
+  const kept = withFiles.filter((entry, at) => entry.state !== "answered" || at >= withFiles.length - MOST_WITH_FILES);
+  const files = [...attach.chosen(), ...kept.flatMap((entry) => entry.files ?? [])];
+  const small = withFiles.flatMap((entry) => entry.files ?? []);
+  void blobs.keepOnly(new Set([...files.map(({ id }) => id), ...[...files, ...small].map(smallKey)]));
+}
+
+function showLog() {
+  showAll(store.entries());
+  for (const entry of store.entries()) showFiles(entry, blobs);
+}
+
 find("fresh", HTMLButtonElement).addEventListener("click", () => {
   store.clear();
-  showAll(store.entries());
+  showLog();
+  dropOldFiles();
+  posts.showChat();
   announce(word("emptied"));
   composer.focus();
 });
 
 /** Signal may be back. */
-const tryAgain = () => void sender.wake();
+const tryAgain = () => {
+  void sender.wake();
+  posts.lookNow();
+};
 window.addEventListener("online", tryAgain);
 document.addEventListener("visibilitychange", () => {
   if (document.visibilityState === "visible") tryAgain();
 });
 /** Another tab of this browser changed the log. */
 window.addEventListener("storage", ({ key }) => {
-  if (key === LOG || key === null) showAll(store.entries());
+  if (key === LOG || key === null) showLog();
+});
+
+people.onChange(() => {
+  attach.renew();
+  posts.changePerson();
 });
 
 find("not-kept", HTMLElement).hidden = store.isKept();
-showAll(store.entries());
+showLog();
+dropOldFiles();
 for (const entry of store.entries()) showForms(entry, store.formsOf(entry.id));
 const last = store.entries().at(-1);
 if (last) goTo(last);

@@ -5,9 +5,10 @@ const DRAFT = "oldhand.draft";
 /**
  * The box one types in. What stands in it survives a reload.
  * @param {import("./log-store.js").LogStore} store
+ * @param {() => boolean} hasMore true: there is something to send without words
  * @param {(text: string) => void} onSend
  */
-export function openComposer(store, onSend) {
+export function openComposer(store, hasMore, onSend) {
   const form = find("composer", HTMLFormElement);
   const box = find("message", HTMLTextAreaElement);
   /** @param {string} text */
@@ -30,7 +31,7 @@ export function openComposer(store, onSend) {
   });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    if (box.value.trim() === "") return;
+    if (box.value.trim() === "" && !hasMore()) return;
     onSend(box.value.trim());
     put("");
   });
@@ -40,7 +41,7 @@ export function openComposer(store, onSend) {
   return {
     /** Puts a text back so that it can be changed; what was being typed stays below it. @param {string} text */
     restore: (text) => {
-      put(box.value.trim() === "" ? text : `${text}\n${box.value}`);
+      if (text !== "") put(box.value.trim() === "" ? text : `${text}\n${box.value}`);
       box.focus();
     },
     focus: () => box.focus(),

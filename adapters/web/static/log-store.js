@@ -5,6 +5,7 @@
  *
  * @typedef {{ walk: string, fact: string }} Aim
  * @typedef {{ topic: string, fields: Record<string, string> }} FilledForm
+ * @typedef {{ id: string, name: string, size_B: number, isUp?: boolean }} ChosenFile `isUp`: the server has it
  * @typedef {object} Entry
  * @property {string} id the delivery id: the same entry is never answered twice
  * @property {string} conversation
@@ -17,6 +18,7 @@
  * @property {number} tries sendings that broke off
  * @property {Aim} [aim]
  * @property {FilledForm} [form]
+ * @property {ChosenFile[]} [files] photos and papers; what they hold stands in the blob store
  * @property {string} [problem] why it was not answered
  * @property {{ html: string, language: string }} [answer]
  */

@@ -1,6 +1,8 @@
+import { saySize } from "./check-file.js";
+import { showChips } from "./chips.js";
 import { find, partOf } from "./find.js";
 import { fillForms } from "./forms.js";
-import { currentLanguage, word } from "./words.js";
+import { currentLanguage, sayWords, word, wordWith } from "./words.js";
 
 /**
  * Shows the log: one entry for each message, in order.
@@ -48,6 +50,25 @@ export function showUnderWay(entry, state) {
   const element = elementOf(entry);
   element.dataset["state"] = state;
   setState(element, { word: state });
+}
+
+/** So much of its files is with the server. @param {Entry} entry @param {number} done_B */
+export function showUpload(entry, done_B) {
+  const element = elementOf(entry);
+  const all_B = (entry.files ?? []).reduce((sum, { size_B }) => sum + size_B, 0);
+  element.dataset["state"] = "uploading";
+  setState(element, {
+    text: wordWith("uploading", { done: saySize(done_B), size: saySize(all_B) }),
+    word: "uploading",
+  });
+  partOf(element, "gauge", HTMLElement).style.setProperty("--share", String(all_B === 0 ? 0 : done_B / all_B));
+}
+
+/** Shows the files of an entry; once it is answered they may be used again. @param {Entry} entry @param {import("./blob-store.js").BlobStore} blobs */
+export function showFiles(entry, blobs) {
+  const files = entry.files ?? [];
+  showChips(partOf(elementOf(entry), "files", HTMLElement), files, blobs, () => undefined);
+  partOf(elementOf(entry), "again", HTMLElement).hidden = files.length === 0 || entry.state === "waiting";
 }
 
 /** @param {Entry} entry @param {CardLine} line */
@@ -112,6 +133,7 @@ function elementOf(entry) {
   log.append(template.content.cloneNode(true));
   const made = log.lastElementChild;
   if (!(made instanceof HTMLElement)) throw new Error("the template holds no entry");
+  sayWords(made);
   made.id = elementId(entry);
   partOf(made, "name", HTMLElement).textContent = entry.name;
   const time = partOf(made, "time", HTMLTimeElement);

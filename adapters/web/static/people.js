@@ -28,10 +28,17 @@ export function openPeople(store) {
   list.addEventListener("change", () => {
     store.set(PERSON, list.value);
     follow();
+    changed();
   });
+  /** @type {() => void} */
+  let changed = () => {};
   follow();
 
   return {
+    /** Somebody else speaks now. @param {() => void} hear */
+    onChange: (hear) => {
+      changed = hear;
+    },
     current: () => ({ user: list.value, name: chosen()?.dataset["name"] ?? "" }),
     /** The language of a person's latest answer is the one they read. @param {string} user @param {string} language */
     learnLanguage: (user, language) => {

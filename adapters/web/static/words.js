@@ -11,6 +11,14 @@ export function word(name) {
   return (ALL[currentLanguage()] ?? ALL["en"])?.[name] ?? "";
 }
 
+/**
+ * A sentence with what belongs in its places, such as `{n}`.
+ * @param {string} name @param {Record<string, string | number>} values @returns {string}
+ */
+export function wordWith(name, values) {
+  return word(name).replace(/\{(\w+)\}/g, (place, key) => String(values[key] ?? place));
+}
+
 /** @returns {string} */
 export function currentLanguage() {
   return document.documentElement.lang;
@@ -23,8 +31,16 @@ export function currentLanguage() {
 export function speak(language) {
   if (ALL[language] === undefined) return;
   document.documentElement.lang = language;
-  for (const part of document.querySelectorAll("[data-word]"))
+  sayWords(document);
+}
+
+/**
+ * Fills in the words of a part of the page.
+ * @param {ParentNode} inside
+ */
+export function sayWords(inside) {
+  for (const part of inside.querySelectorAll("[data-word]"))
     if (part instanceof HTMLElement) part.textContent = word(part.dataset["word"] ?? "");
-  for (const part of document.querySelectorAll("[data-word-label]"))
+  for (const part of inside.querySelectorAll("[data-word-label]"))
     if (part instanceof HTMLElement) part.setAttribute("aria-label", word(part.dataset["wordLabel"] ?? ""));
 }
