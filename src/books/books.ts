@@ -1,5 +1,6 @@
 import type { Code } from "../cautions/code.ts";
 import type { CrewBooks } from "../crew/crew.ts";
+import type { LocalText } from "../declaration/answer.ts";
 import type { CatalogueModel } from "../equipment/catalogue.ts";
 import { findByName } from "../equipment/find-model.ts";
 import type { Job, JobEvent } from "../jobs/job.ts";
@@ -32,6 +33,8 @@ export interface Books {
   readonly jobEvents: readonly JobEvent[];
   /** Who goes to site with what: credentials, tools, hours, trucks, parts, driving times. */
   readonly crew: CrewBooks;
+  /** How the causes of faults are called, by id; left out where the books are read without the knowledge of faults. */
+  readonly causeNames?: Readonly<Record<string, LocalText>>;
   /** The solver that a topic asked for by `uses`; lent by whoever runs the topic, never written in a book. */
   readonly solve?: Solve;
   /** Who asks; lent by the desk, never written in a book. */
