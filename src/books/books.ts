@@ -3,6 +3,7 @@ import type { CrewBooks } from "../crew/crew.ts";
 import type { LocalText } from "../declaration/answer.ts";
 import type { CatalogueModel } from "../equipment/catalogue.ts";
 import { findByName } from "../equipment/find-model.ts";
+import type { DigestSchedule } from "../jobs/digest/due.ts";
 import type { Job, JobEvent } from "../jobs/job.ts";
 import type { Language } from "../messages/language.ts";
 import type { Channel } from "../ports/outbox.ts";
@@ -59,6 +60,8 @@ export interface Company {
   readonly keepsPhotoPlace?: boolean;
   /** Where the team reads what became of each job. */
   readonly teamChannel?: Channel;
+  /** When and where managers read the digests; left out where none are posted. */
+  readonly digest?: DigestSchedule;
 }
 
 /** Somebody the company knows by name. At the company's own doors (web, terminal) `id` is how they sign in. */

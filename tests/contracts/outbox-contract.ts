@@ -42,7 +42,9 @@ export function describeOutboxContract(meet: Meet, store: () => Store): void {
     test("a post without an exchange is written once, whoever writes it, and never over what stands there", async () => {
       const { workspace } = await write(post("p1"));
       const other = (await meet(BEN)).workspace;
-      const both = await Promise.all([workspace, other].map((one) => one.writePosts([post("p1"), post("q", "C2")], 200)));
+      const both = await Promise.all(
+        [workspace, other].map((one) => one.writePosts([post("p1"), post("q", "C2")], 200)),
+      );
       expect(both.flat()).toEqual(["q"]);
       expect(await workspace.writePosts([post("q", "C2", { card: card("another") })], 300)).toEqual([]);
       expect(await due(1000)).toMatchObject([

@@ -109,17 +109,18 @@ export function sayShares(digest: Digest, sees: readonly Figure[]): readonly Dig
     code: "came_back_rate",
     data: { some: q("count", back), all: q("count", closed), days },
   };
-  return [
-    ...(sees.includes("first_visit") && all > 0 ? [visits, ...percentage(some, all)] : []),
-    ...(sees.includes("callbacks") && sees.includes("first_visit") && closed > 0
-      ? [rate, ...percentage(back, closed)]
-      : []),
+  if (!sees.includes("first_visit")) return [];
+  const said = [
+    ...(all > 0 ? [visits, ...percentage(some, all)] : []),
+    ...(closed > 0 ? [rate, ...percentage(back, closed)] : []),
   ];
+  const isFew = [all, closed].some((count) => count > 0 && count < ENOUGH_FOR_A_SHARE);
+  return isFew ? [...said, { code: "few_for_share", data: { enough: q("count", ENOUGH_FOR_A_SHARE) } }] : said;
 }
 
 function percentage(some: number, all: number): readonly DigestShare[] {
   const share = shareOf(some, all);
-  if (share === undefined) return [{ code: "few_for_share", data: { enough: q("count", ENOUGH_FOR_A_SHARE) } }];
+  if (share === undefined) return [];
   const { low, high } = share;
   return [{ code: "share_is", data: { share: q("share", share.share), low: q("share", low), high: q("share", high) } }];
 }

@@ -10,6 +10,7 @@ export const LEFT_WORDS = {
   left_permit: {},
   left_kit: { parts: "count" },
   left_other: { lacks: "count" },
+  left_day_passed: { day: "word" },
   left_under_way: {},
   left_call_back: {},
   left_nothing: {},
@@ -69,6 +70,7 @@ function whatIsLeft(job: Job, today: string, books: Books): readonly LeftWord[] 
   const isBegun = job.status === "under_way";
   const left: readonly (LeftWord | false)[] = [
     job.status === "called_back" && { code: "left_call_back", data: {} },
+    !isBegun && job.day !== undefined && job.day < today && { code: "left_day_passed", data: { day: job.day } },
     isBegun && { code: "left_under_way", data: {} },
     count("survey") > 0 && { code: "left_survey", data: {} },
     count("permit") > 0 && { code: "left_permit", data: {} },

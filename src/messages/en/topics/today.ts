@@ -24,6 +24,7 @@ export const texts: TopicTexts<typeof today> = {
     left_permit: () => "Permit.",
     left_kit: ({ parts }) => `Kit: ${parts} parts not on the truck.`,
     left_other: ({ lacks }) => `Readiness: ${lacks} more.`,
+    left_day_passed: ({ day }) => `Was for ${day}.`,
     left_under_way: () => "Under way.",
     left_call_back: () => "Call-back.",
     left_nothing: () => "Ready.",

@@ -25,6 +25,7 @@ export const texts: TopicTexts<typeof today> = {
     left_permit: () => "Permiso.",
     left_kit: ({ parts }) => `Material: faltan ${parts} en la camioneta.`,
     left_other: ({ lacks }) => `Por alistar: ${lacks} más.`,
+    left_day_passed: ({ day }) => `Era para el ${day}.`,
     left_under_way: () => "En marcha.",
     left_call_back: () => "Reclamo.",
     left_nothing: () => "Listo.",
