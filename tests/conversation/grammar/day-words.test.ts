@@ -37,7 +37,7 @@ const cases: readonly (readonly [string, string, string, string?])[] = [
 ];
 
 describe("a day in words", () => {
-  test.each(cases)("%s, said on %s, is %s", (typed, today, day, other) => {
+  test.each(cases)("%s, said on %s, is %s", (typed = "", today = "", day = "", other) => {
     expect(findDayWords(typed, today)).toMatchObject({ day, ...(other !== undefined && { other }) });
     expect(findDayWords(typed, today)?.other).toBe(other);
   });
