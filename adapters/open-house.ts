@@ -3,6 +3,7 @@ import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
 import type { Books } from "../src/books/books.ts";
 import type { Settings } from "../src/boundary/settings.ts";
+import { dayAt } from "../src/crew/zone-time.ts";
 import { createDesk, type Desk } from "../src/desk.ts";
 import type { Library } from "../src/library.ts";
 import type { FileStore } from "../src/ports/files.ts";
@@ -14,6 +15,7 @@ import { createFileStore } from "./files/file-store.ts";
 import { loadLibrary } from "./library/load-library.ts";
 import { createFaultLog } from "./log/fault-log.ts";
 import { type Log, openLog } from "./log/open-log.ts";
+import { startDigests } from "./open-digests.ts";
 import { startRelay } from "./open-relay.ts";
 import { readTeamsAccess } from "./read-teams-access.ts";
 import { createInlineRunner } from "./workers/inline-runner.ts";
@@ -51,10 +53,14 @@ function openSolver(): Promise<Solve> {
   return solver;
 }
 
-/** Loads what Oldhand knows and the company's books. Folders in the settings are told from `root`. */
-export async function openShelf(settings: Settings, root: string): Promise<Shelf> {
+/**
+ * Loads what Oldhand knows and the company's books. Folders in the settings are told from `root`.
+ * @param at_ms the moment of the one question that is asked; left out where many are
+ */
+export async function openShelf(settings: Settings, root: string, at_ms?: number): Promise<Shelf> {
   const library = await loadLibrary();
-  const books = await loadBooks(resolve(root, settings.companyFolder), library.cautions, library.faults);
+  const loaded = await loadBooks(resolve(root, settings.companyFolder), library.cautions, library.faults);
+  const books = at_ms === undefined ? loaded : { ...loaded, today: dayAt(loaded.company.timeZone, at_ms) };
   return { library, books, runner: createInlineRunner(library, books, openSolver) };
 }
 
@@ -91,6 +97,7 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     ...(slack.kind === "ready" && { slack: slack.settings }),
     ...(teams.kind === "ready" && { teams: () => readTeamsAccess(teams.settings, root) }),
   });
+  const digests = startDigests({ ...shelf, store, faults });
   const desk = createDesk({
     ...shelf,
     runner,
@@ -104,6 +111,7 @@ export async function openHouse(settings: Settings, root: string): Promise<House
   });
   const close = async () => {
     await Promise.all([runner.close(), pictures.close()]);
+    await digests.stop();
     await relay.stop();
     await store.close();
   };

@@ -6,7 +6,7 @@ const USUAL_COLUMNS = 80;
 
 /** One question from the command line; needs no store and no network. */
 export async function runAskCommand(settings: Settings, words: readonly string[], root: string): Promise<number> {
-  const shelf = await openShelf(settings, root);
+  const shelf = await openShelf(settings, root, Date.now());
   return await runAsk(
     {
       ...shelf,

@@ -71,7 +71,12 @@ export async function loadBooks(
     jobs: jobs?.jobs ?? [],
     jobEvents: jobs?.events ?? [],
     crew: crew.crew,
+    ...(faults && { causeNames: nameCauses(faults) }),
   });
+}
+
+function nameCauses({ causes }: FaultKnowledge): NonNullable<Books["causeNames"]> {
+  return Object.fromEntries(causes.map(({ id, words }) => [id, { en: words.en.label, es: words.es.label }] as const));
 }
 
 /** A company that has written no code.yaml works under the model codes, and is told so. */

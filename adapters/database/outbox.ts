@@ -11,26 +11,44 @@ const MOST_LOST = 50;
 
 /** Writes posts beside what they are about; called inside one transaction. */
 export async function addPosts(scope: Scope, posts: readonly Post[], written_ms: number): Promise<void> {
-  for (const { id, channel, card, language, thread, follows, updates, notBefore_ms } of posts)
-    await scope
-      .addPost({
-        id,
-        door: channel.door,
-        channel: channel.id,
-        thread: thread ?? null,
-        card: writeDown(card, parseCard),
-        language,
-        follows: follows ?? null,
-        updates: updates ?? null,
-        not_before_ms: notBefore_ms ?? null,
-        state: "waiting",
-        tries: 0,
-        due_ms: notBefore_ms ?? written_ms,
-        written_ms,
-        message: null,
-        because: null,
-      })
-      .execute();
+  for (const post of posts) await addPost(scope, post, written_ms).execute();
+}
+
+/** Writes those posts whose id is not there yet; called inside one transaction. @returns their ids */
+export async function addNewPosts(
+  scope: Scope,
+  posts: readonly Post[],
+  written_ms: number,
+): Promise<readonly string[]> {
+  const written: string[] = [];
+  for (const post of posts) {
+    const added = await addPost(scope, post, written_ms)
+      .onConflict((conflict) => conflict.columns(["workspace", "id"]).doNothing())
+      .executeTakeFirst();
+    if (added.numInsertedOrUpdatedRows === 1n) written.push(post.id);
+  }
+  return written;
+}
+
+function addPost(scope: Scope, post: Post, written_ms: number) {
+  const { id, channel, card, language, thread, follows, updates, notBefore_ms } = post;
+  return scope.addPost({
+    id,
+    door: channel.door,
+    channel: channel.id,
+    thread: thread ?? null,
+    card: writeDown(card, parseCard),
+    language,
+    follows: follows ?? null,
+    updates: updates ?? null,
+    not_before_ms: notBefore_ms ?? null,
+    state: "waiting",
+    tries: 0,
+    due_ms: notBefore_ms ?? written_ms,
+    written_ms,
+    message: null,
+    because: null,
+  });
 }
 
 /** The posts of all workspaces, each reached through its own scope. */

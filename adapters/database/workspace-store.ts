@@ -11,7 +11,7 @@ import { DatabaseFault } from "./database-fault.ts";
 import { channelCards } from "./house-chat.ts";
 import { allHistory, findJob, jobHistory, listJobs, nextJobNumber } from "./job-look-up.ts";
 import { acceptLink, offerLink } from "./link-codes.ts";
-import { lostPosts } from "./outbox.ts";
+import { addNewPosts, lostPosts } from "./outbox.ts";
 import { joinDoor } from "./register-people.ts";
 import { type Scope, scopeTo } from "./scope.ts";
 import { readBack } from "./stored-rows.ts";
@@ -60,6 +60,7 @@ export function createWorkspaceStore(parts: WorkspaceParts): WorkspaceStore {
     lostPosts: () => lostPosts(scope),
     channelCards: (channel, most) => channelCards(scope, channel, most),
     commit: (exchange) => inOneCommit((change) => commitExchange(change, { ...exchange, door }, forgotten)),
+    writePosts: (posts, at_ms) => inOneCommit((change) => addNewPosts(change, posts, at_ms)),
     offerLink: (person, code, expires_ms) => inOneCommit((change) => offerLink(change, person, code, expires_ms)),
     acceptLink: async (caller, code, now_ms) => {
       await refuseStrangers(caller);

@@ -71,7 +71,7 @@ async function askForJson(parts: AskParts, options: AskOptions): Promise<number>
 
 /** What a script asks; words that name no topic may still speak of a fault. */
 function read({ library, books }: AskParts, options: AskOptions, text: string): ParsedRequest {
-  const known = { ...options, names: listNames(books) };
+  const known = { ...options, names: listNames(books), ...(books.today !== undefined && { today: books.today }) };
   const parsed = parseRequest(text, library, known);
   const heard = parsed.topic === undefined ? topicHeard(library, text) : undefined;
   return heard === undefined ? parsed : parseRequest(text, library, { ...known, topic: heard });

@@ -1,7 +1,9 @@
 import type { Code } from "../cautions/code.ts";
 import type { CrewBooks } from "../crew/crew.ts";
+import type { LocalText } from "../declaration/answer.ts";
 import type { CatalogueModel } from "../equipment/catalogue.ts";
 import { findByName } from "../equipment/find-model.ts";
+import type { DigestSchedule } from "../jobs/digest/due.ts";
 import type { Job, JobEvent } from "../jobs/job.ts";
 import type { Language } from "../messages/language.ts";
 import type { Channel } from "../ports/outbox.ts";
@@ -32,6 +34,8 @@ export interface Books {
   readonly jobEvents: readonly JobEvent[];
   /** Who goes to site with what: credentials, tools, hours, trucks, parts, driving times. */
   readonly crew: CrewBooks;
+  /** How the causes of faults are called, by id; left out where the books are read without the knowledge of faults. */
+  readonly causeNames?: Readonly<Record<string, LocalText>>;
   /** The solver that a topic asked for by `uses`; lent by whoever runs the topic, never written in a book. */
   readonly solve?: Solve;
   /** Who asks; lent by the desk, never written in a book. */
@@ -56,6 +60,8 @@ export interface Company {
   readonly keepsPhotoPlace?: boolean;
   /** Where the team reads what became of each job. */
   readonly teamChannel?: Channel;
+  /** When and where managers read the digests; left out where none are posted. */
+  readonly digest?: DigestSchedule;
 }
 
 /** Somebody the company knows by name. At the company's own doors (web, terminal) `id` is how they sign in. */

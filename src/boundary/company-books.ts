@@ -1,13 +1,33 @@
 import { z } from "zod";
 import type { BookPerson, Books, Company } from "../books/books.ts";
+import { WEEKDAYS } from "../crew/crew.ts";
+import type { DigestSchedule } from "../jobs/digest/due.ts";
 import { LANGUAGES } from "../messages/language.ts";
+import { type Channel, MANAGER_CHANNEL } from "../ports/outbox.ts";
 import { DOORS, ROLES } from "../ports/store.ts";
 import { type BookRead, file, oneOf, read, say, words } from "./book-schema.ts";
 
+const MINUTES_AN_HOUR = 60;
 const invented = z.boolean({ error: say("write true when everything in this file is invented, else false") });
 const language = oneOf(LANGUAGES);
 const units = oneOf(["us", "si"]);
 const platformUser = words("the platform's own id of the person").exactOptional();
+const clockTime = z
+  .string({ error: say('write a time of day in quotes, such as "06:30"') })
+  .regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'write a time of day from "00:00" to "23:59", such as "06:30"')
+  .transform((written) => {
+    const [hours = 0, minutes = 0] = written.split(":").map(Number);
+    return hours * MINUTES_AN_HOUR + minutes;
+  });
+const channel = z.strictObject({ door: oneOf(DOORS), id: words("the platform's own id of the channel") });
+const digestSchedule = file({
+  daily: clockTime.exactOptional(),
+  weekly: file({ day: oneOf(WEEKDAYS), at: clockTime }).exactOptional(),
+  channel: channel.exactOptional(),
+}).refine(
+  ({ daily, weekly }) => daily !== undefined || weekly !== undefined,
+  'write daily: "06:30", or weekly: { day: monday, at: "06:30" }, or leave digest out',
+);
 const companyFile = file({
   invented,
   name: words("Ostrowick Pipe & Heat"),
@@ -17,9 +37,8 @@ const companyFile = file({
     .refine(isTimeZone, "is no IANA time zone; write one such as America/Chicago"),
   language,
   units,
-  team_channel: z
-    .strictObject({ door: oneOf(DOORS), id: words("the platform's own id of the channel") })
-    .exactOptional(),
+  team_channel: channel.exactOptional(),
+  digest: digestSchedule.exactOptional(),
   keep_photo_place: z.boolean({ error: say("write true or false") }).exactOptional(),
 });
 
@@ -48,13 +67,34 @@ const peopleFile = file({
 
 /** Reads what stands in company.yaml. */
 export function readCompany(contents: unknown): BookRead<Company> {
-  return read(companyFile, contents, ({ invented, time_zone: timeZone, keep_photo_place, team_channel, ...rest }) => ({
-    ...rest,
-    isInvented: invented,
-    timeZone,
-    ...(keep_photo_place !== undefined && { keepsPhotoPlace: keep_photo_place }),
-    ...(team_channel !== undefined && { teamChannel: { ...team_channel, id: withoutUnseen(team_channel.id) } }),
-  }));
+  return read(
+    companyFile,
+    contents,
+    ({ invented, time_zone: timeZone, keep_photo_place, team_channel, digest, ...rest }) => ({
+      ...rest,
+      isInvented: invented,
+      timeZone,
+      ...(keep_photo_place !== undefined && { keepsPhotoPlace: keep_photo_place }),
+      ...(team_channel !== undefined && { teamChannel: clean(team_channel) }),
+      ...(digest !== undefined && { digest: shapeSchedule(digest) }),
+    }),
+  );
+}
+
+function shapeSchedule({
+  daily,
+  weekly,
+  channel: to = MANAGER_CHANNEL,
+}: z.infer<typeof digestSchedule>): DigestSchedule {
+  return {
+    channel: clean(to),
+    ...(daily !== undefined && { daily_min: daily }),
+    ...(weekly !== undefined && { weekly: { day: weekly.day, at_min: weekly.at } }),
+  };
+}
+
+function clean({ door, id }: Channel): Channel {
+  return { door, id: withoutUnseen(id) };
 }
 
 /** A chat puts places where a phone may break into long ids, and who copies one copies them too. */

@@ -2,8 +2,18 @@ import type { KnownFact } from "../declaration/facts.ts";
 import type { TextBlock } from "../messages/card.ts";
 import { LANGUAGES } from "../messages/language.ts";
 import { problem, quiet } from "../messages/notes.ts";
+import { sayDayRead } from "../messages/say-day.ts";
 import { sayCannotSkip } from "../messages/say-problem.ts";
-import { COMMON, factOf, sayDefaultSource, showValue, speakOf, type TopicVoice, wasReadAs } from "../messages/voice.ts";
+import {
+  COMMON,
+  type FactVoice,
+  factOf,
+  sayDefaultSource,
+  showValue,
+  speakOf,
+  type TopicVoice,
+  wasReadAs,
+} from "../messages/voice.ts";
 import { findFact } from "./find-named.ts";
 import { foldWords } from "./fold-words.ts";
 import { type Heard, hearAbout, listen, opensTopic, saysNothing } from "./hear.ts";
@@ -169,9 +179,13 @@ function isOver(walk: Walk): boolean {
 
 function sayNoted(voice: TopicVoice, factId: string, known: KnownFact): string {
   const fact = factOf(voice, factId);
-  const value = showValue(voice, fact, known.value);
-  const shown = wasReadAs(voice, fact, known) ? voice.common.readAs(known.typed ?? "", value) : value;
+  const shown = sayDayRead(voice, fact, known) ?? readAs(voice, fact, known);
   return voice.common.noted(fact.words.label, shown);
+}
+
+function readAs(voice: TopicVoice, fact: FactVoice, known: KnownFact): string {
+  const value = showValue(voice, fact, known.value);
+  return wasReadAs(voice, fact, known) ? voice.common.readAs(known.typed ?? "", value) : value;
 }
 
 function sayChange(voice: TopicVoice, walk: Walk, factId: string, known: KnownFact): string {

@@ -36,6 +36,7 @@ export function listen(scene: Scene, text: string, topic?: string): ParsedReques
     language,
     units,
     ...(names && { names }),
+    ...(scene.books?.today !== undefined && { today: scene.books.today }),
     ...(topic !== undefined && { topic }),
   });
 }

@@ -15,7 +15,10 @@ export function readAnswer(scene: Scene, topic: string, factId: string, text: st
   const voice = speakOf(scene.voice, topic);
   // Words of every language are understood; a button may be older than the language.
   const texts = LANGUAGES.flatMap((one) => scene.library.texts[one].topics.get(topic)?.facts[factId] ?? []);
-  const parsed = parseAnswer(text, factId, factOf(voice, factId).spec, texts, scene.reader);
+  const parsed = parseAnswer(text, factId, factOf(voice, factId).spec, texts, {
+    ...scene.reader,
+    ...(scene.books?.today !== undefined && { today: scene.books.today }),
+  });
   if (!parsed.ok) return { ok: false, why: sayProblem(voice, parsed.problem) };
   const why = refuseValue(voice, factId, parsed.value);
   return why === undefined

@@ -46,6 +46,11 @@ export const NOT_KEPT: readonly string[] = [
   "worksheet",
   "job",
   "person",
+  "span",
+  "from",
+  "to",
+  "show",
+  "csv",
 ];
 
 /** Options that are named otherwise in one topic: the topic's own name, and that of the job. */

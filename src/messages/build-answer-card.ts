@@ -13,6 +13,7 @@ import { labelOf, showResult } from "./build-how-card.ts";
 import { buildJobBlocks } from "./build-job-blocks.ts";
 import { buildChartBlock, buildTableBlock } from "./build-table-blocks.ts";
 import type { Block, Button, ButtonsBlock, Card, Row, RowsBlock, TableBlock, TextBlock } from "./card.ts";
+import { sayDayRead } from "./say-day.ts";
 import {
   type FactVoice,
   factOf,
@@ -166,6 +167,7 @@ function factRow(voice: TopicVoice, fact: FactVoice, known: KnownFact, note: str
 function toldNote(voice: TopicVoice, fact: FactVoice, known: KnownFact): string | undefined {
   if (known.from === "job") return voice.common.fromJob;
   if (known.from === "catalogue") return voice.common.fromCatalogue;
+  if (fact.spec.type === "day") return sayDayRead(voice, fact, known);
   if (!wasReadAs(voice, fact, known)) return undefined;
   return voice.common.readAs(known.typed ?? "", showValue(voice, fact, known.value));
 }

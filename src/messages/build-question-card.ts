@@ -1,3 +1,4 @@
+import { addDays } from "../crew/days.ts";
 import type { FactValue } from "../declaration/facts.ts";
 import type { Guidance } from "../declaration/topic.ts";
 import { buildHazardBlock, buildStopBlock } from "./build-hazard-block.ts";
@@ -79,7 +80,11 @@ function answerButtons(voice: TopicVoice, fact: FactVoice, question: Question): 
 /** A phone shows this many names; any other may be typed. */
 const MOST_NAMES = 20;
 
-function usualValues({ names }: TopicVoice, { spec }: FactVoice, guidance: Guidance | undefined): readonly FactValue[] {
+function usualValues(
+  { names, books }: TopicVoice,
+  { spec }: FactVoice,
+  guidance: Guidance | undefined,
+): readonly FactValue[] {
   switch (spec.type) {
     case "choice":
       return guidance?.options ?? spec.options;
@@ -90,6 +95,7 @@ function usualValues({ names }: TopicVoice, { spec }: FactVoice, guidance: Guida
     case "name":
       return names?.[spec.of]?.slice(0, MOST_NAMES) ?? [];
     case "day":
+      return books?.today === undefined ? [] : [books.today, addDays(books.today, 1)];
     case "text":
       return [];
   }

@@ -36,6 +36,11 @@ export interface CommonTexts {
   readonly between: (low: string, high: string) => string;
   readonly months: readonly string[];
   readonly day: (year: string, month: string, day: string) => string;
+  /** Names of the weekdays, Monday first. */
+  readonly weekdays: readonly string[];
+  readonly weekday: (name: string, day: string) => string;
+  /** Said where words may mean another day. */
+  readonly otherDay: (day: string) => string;
 
   readonly verdicts: Readonly<Record<Verdict, string>>;
   readonly verdictSummary: (verdict: string, headline: string) => string;

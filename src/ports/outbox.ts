@@ -12,6 +12,9 @@ export interface Channel {
 /** Where the owner reads what could not be delivered. */
 export const OWNER_CHANNEL: Channel = { door: "web", id: "owner" };
 
+/** Where managers read the company's digests, if the books name no other place; for managers and the owner alone. */
+export const MANAGER_CHANNEL: Channel = { door: "web", id: "managers" };
+
 /** A message that somebody was promised, written in the same commit as what it is about. */
 export interface Post {
   /** Unlike any other; it travels with the message, so that the message can be found again. */

@@ -75,6 +75,12 @@ export interface WorkspaceStore {
    * version that the person saw; "job_refused" that an entry has no job or event to go to.
    */
   commit(exchange: Exchange): Promise<void>;
+  /**
+   * Writes posts that belong to no exchange, such as those at a fixed hour: all of them or none. One whose id is there
+   * already is left as it is, so that of several writers of the same post one counts.
+   * @returns the ids of those that were written
+   */
+  writePosts(posts: readonly Post[], at_ms: number): Promise<readonly string[]>;
   /** A one-time code that joins another door's caller to this person. */
   offerLink(person: string, code: string, expires_ms: number): Promise<void>;
   /** Joins a caller to the person who was offered this code; nothing when it is unknown, used or expired. */

@@ -62,7 +62,7 @@ describe("the demo jobs", () => {
     const again = await openStore(settings);
     const reopened = await again.openWorkspace(caller);
     expect((await reopened.findJob("1004"))?.notes.map(({ text }) => text)).toEqual(["new since"]);
-    expect(await reopened.nextJobNumber()).toBe("1010");
+    expect(await reopened.nextJobNumber()).toBe("1015");
     await again.close();
   });
 });

@@ -138,3 +138,29 @@ test("a missing folder is told in one line that says what to set", async () => {
     /company\.yaml: cannot be read\. Put the company's books there, or set OLDHAND_COMPANY\./,
   );
 });
+
+test("the hours of the digests are by the clock on the wall, and go to the managers' page where no channel is named", async () => {
+  const { company } = await loadBooks(SEEDS);
+  expect(company.digest).toEqual({
+    channel: { door: "web", id: "managers" },
+    daily_min: 390,
+    weekly: { day: "monday", at_min: 390 },
+  });
+  await writeFile(join(folder, "company.yaml"), `${COMPANY}digest: { weekly: { day: friday, at: "16:00" } }\n`);
+  await writeFile(join(folder, "people.yaml"), PEOPLE);
+  expect((await loadBooks(folder)).company.digest).toEqual({
+    channel: { door: "web", id: "managers" },
+    weekly: { day: "friday", at_min: 960 },
+  });
+});
+
+test.each([
+  ['digest: { daily: "6:30" }', 'write a time of day from "00:00" to "23:59", such as "06:30"'],
+  ['digest: { daily: "24:00" }', 'write a time of day from "00:00" to "23:59", such as "06:30"'],
+  ["digest: { daily: 630 }", "write a time of day in quotes"],
+  ['digest: { weekly: { day: someday, at: "06:30" } }', "write one of monday, tuesday"],
+  ["digest: {}", "or leave digest out"],
+  ['digest: { hourly: "06:30" }', "is not known here"],
+])("%s is refused with what to write", async (line, advice) => {
+  expect(await faultOf(`${COMPANY}${line}\n`, PEOPLE)).toContain(advice);
+});

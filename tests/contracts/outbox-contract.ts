@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { KeptPost, Post } from "../../src/ports/outbox.ts";
 import type { Caller, Person, Store, WorkspaceStore } from "../../src/ports/store.ts";
 import { SAMPLE_CARDS } from "../support/sample-cards.ts";
-import { ANN, card, exchangeOf, STRANGER } from "../support/store-samples.ts";
+import { ANN, BEN, card, exchangeOf, STRANGER } from "../support/store-samples.ts";
 
 type Meet = (caller: Caller) => Promise<{ readonly workspace: WorkspaceStore; readonly person: Person }>;
 
@@ -37,6 +37,30 @@ export function describeOutboxContract(meet: Meet, store: () => Store): void {
       expect(await due(150)).toEqual([
         { workspace: workspace.workspace, post: whole, state: "waiting", tries: 0, due_ms: 150, written_ms: 100 },
       ]);
+    });
+
+    test("a post without an exchange is written once, whoever writes it, and never over what stands there", async () => {
+      const { workspace } = await write(post("p1"));
+      const other = (await meet(BEN)).workspace;
+      const both = await Promise.all(
+        [workspace, other].map((one) => one.writePosts([post("p1"), post("q", "C2")], 200)),
+      );
+      expect(both.flat()).toEqual(["q"]);
+      expect(await workspace.writePosts([post("q", "C2", { card: card("another") })], 300)).toEqual([]);
+      expect(await due(1000)).toMatchObject([
+        { post: { id: "p1" }, written_ms: 100 },
+        { post: { id: "q", card: card("q") }, written_ms: 200, due_ms: 200 },
+      ]);
+    });
+
+    test("the same id in another workspace is another post", async () => {
+      const { workspace } = await write();
+      const stranger = (await meet(STRANGER)).workspace;
+      expect(await workspace.writePosts([post("p1")], 100)).toEqual(["p1"]);
+      expect(await stranger.writePosts([post("p1")], 100)).toEqual(["p1"]);
+      expect((await due(100)).map((kept) => kept.workspace).sort()).toEqual(
+        [workspace.workspace, stranger.workspace].sort(),
+      );
     });
 
     test("a refused exchange posts nothing", async () => {

@@ -6,6 +6,8 @@ export interface GoldenCase {
   readonly name: string;
   readonly text: string;
   readonly reader: Reader;
+  /** Id of somebody of the demo company who asks. */
+  readonly by?: string;
 }
 
 const US: Reader = { language: "en", units: "us" };
@@ -79,6 +81,15 @@ export const GOLDEN_CASES: readonly GoldenCase[] = [
   { topic: "ready", name: "job-without-permit", text: "ready job=1003 day=2026-11-30", reader: SI },
   { topic: "plan", name: "monday", text: "plan 2026-11-30", reader: US },
   { topic: "plan", name: "cinco-dias", text: "plan fecha=2026-11-30 días=5", reader: ES },
+  { topic: "digest", name: "week-of-the-demo", text: "digest from=2026-11-16 to=2026-11-22", reader: US, by: "tobias" },
+  { topic: "digest", name: "semana-hasta-hoy", text: "resumen semana", reader: ES, by: "ingrid" },
+  { topic: "digest", name: "call-backs", text: "digest last week show=callbacks", reader: US, by: "tobias" },
+  { topic: "digest", name: "dispatcher", text: "digest week", reader: SI, by: "lupe" },
+  { topic: "digest", name: "para-la-oficina", text: "resumen semana", reader: ES, by: "marisol" },
+  { topic: "today", name: "technician", text: "today", reader: US, by: "ebbe" },
+  { topic: "today", name: "tecnica", text: "hoy", reader: ES, by: "marisol" },
+  { topic: "today", name: "dispatcher", text: "today", reader: US, by: "lupe" },
+  { topic: "today", name: "manager", text: "today", reader: US, by: "tobias" },
   { topic: "caution", name: "garage-140-f", text: "caution garage, set to 140F, no mixing valve, closed", reader: US },
   { topic: "fault", name: "burning-smell", text: "fault smells like burning plastic", reader: US },
   {

@@ -6,17 +6,26 @@ import { renderCard } from "../../adapters/slack/render-card.ts";
 import { renderAdaptive } from "../../adapters/teams/render-adaptive.ts";
 import { renderText } from "../../adapters/terminal/render-text.ts";
 import { renderHtml } from "../../adapters/web/render-html.ts";
+import type { Books } from "../../src/books/books.ts";
 import { answerToJson } from "../../src/messages/answer-json.ts";
 import { library, say } from "../support/ask-library.ts";
 import { GOLDEN_CASES, type GoldenCase } from "./cases.ts";
 
 const FOLDER = new URL(".", import.meta.url).pathname;
 const isUpdating = process.env["UPDATE_GOLDEN"] === "1";
-const books = await loadBooks(new URL("../../seeds", import.meta.url).pathname);
+const books = await loadBooks(new URL("../../seeds", import.meta.url).pathname, library.cautions, library.faults);
+/** The day of the demo company on which somebody in particular asks. */
+const TODAY = "2026-11-25";
+
+function booksFor({ by }: GoldenCase): Books {
+  const asker = books.people.find(({ id }) => id === by);
+  return asker === undefined ? books : { ...books, today: TODAY, asker };
+}
 
 /** The same card as every door shows it, beside what a script reads. */
-function renderings({ text, reader }: GoldenCase): Readonly<Record<string, string>> {
-  const { card, answered } = say(text, reader, books);
+function renderings(one: GoldenCase): Readonly<Record<string, string>> {
+  const { text, reader } = one;
+  const { card, answered } = say(text, reader, booksFor(one));
   const json = (value: unknown) => `${JSON.stringify(value, null, 2)}\n`;
   return {
     "slack.json": json(renderCard(card).messages),

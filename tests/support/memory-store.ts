@@ -6,7 +6,7 @@ import { projectJob } from "../../src/jobs/project-job.ts";
 import type { Card } from "../../src/messages/card.ts";
 import type { ChatPort } from "../../src/ports/chat.ts";
 import type { ConversationReference, ConversationReferences } from "../../src/ports/conversation-references.ts";
-import type { KeptPost, Outbox } from "../../src/ports/outbox.ts";
+import type { KeptPost, Outbox, Post } from "../../src/ports/outbox.ts";
 import type {
   Caller,
   ChannelCard,
@@ -145,12 +145,14 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
       for (const mark of marks) rows.marks.unshift({ ...mark, by: person.name, at_ms, door, conversation });
       rows.deliveries.set(delivery, card);
       for (const [number, events] of jobs) rows.jobs.set(number, copy(events));
-      for (const post of copy(exchange.posts ?? [])) {
-        const due_ms = post.notBefore_ms ?? at_ms;
-        rows.posts.push({ workspace, post, state: "waiting", tries: 0, due_ms, written_ms: at_ms });
-      }
+      for (const post of copy(exchange.posts ?? [])) rows.posts.push(newPost(workspace, post, at_ms));
       commits.push(exchange);
       throwOnce(faults, "loseConfirmation");
+    },
+    writePosts: async (posts, at_ms) => {
+      const fresh = copy(posts).filter(({ id }) => !rows.posts.some((kept) => kept.post.id === id));
+      for (const post of fresh) rows.posts.push(newPost(workspace, post, at_ms));
+      return fresh.map(({ id }) => id);
     },
     offerLink: async (person, code, expires_ms) => {
       rows.codes.set(code, { person, expires_ms });
@@ -163,6 +165,10 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
       return copy(rows.people.get(offered.person));
     },
   };
+}
+
+function newPost(workspace: string, post: Post, written_ms: number): KeptPost {
+  return { workspace, post, state: "waiting", tries: 0, due_ms: post.notBefore_ms ?? written_ms, written_ms };
 }
 
 /** All jobs as they are with these entries; nothing is changed when one of them is refused. */

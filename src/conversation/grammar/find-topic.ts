@@ -6,6 +6,7 @@ import { normaliseText } from "../../units/normalise-text.ts";
 import { buildPhraseBook, endsWord, isWordCharacter, matchPhrase, type PhraseBook } from "../../units/phrase-book.ts";
 import { startsValue } from "../../units/read-quantity.ts";
 import { isUnitWord } from "../../units/read-unit.ts";
+import { isDayWord } from "./day-words.ts";
 import type { Span } from "./lex-request.ts";
 import { type KnownWord, knowWords, nearestWords } from "./nearest-words.ts";
 import type { ParsedRequest } from "./parsed-request.ts";
@@ -81,12 +82,20 @@ function scanTopic(folded: string, { book }: TopicNames, isFirstOnly: boolean): 
     if (!isWordCharacter(folded.charAt(at)) || isWordCharacter(folded.charAt(at - 1))) continue;
     const match = matchPhrase(book, folded, at, endsWord);
     const [topic] = match?.meanings ?? [];
-    if (match && topic && !isKey(folded, match.end)) return { topic, span: { start: at, end: match.end } };
+    if (match && topic && !isKey(folded, match.end) && !isDayOnly(folded, at, match.end))
+      return { topic, span: { start: at, end: match.end } };
     const word = matchAt(WORD, folded, at);
     if (isFirstOnly && (startsValue(folded, at) || (word !== undefined && !FILLER_WORDS.has(word)))) return undefined;
     at += Math.max(0, (word?.length ?? 0) - 1);
   }
   return undefined;
+}
+
+/** A word that says a day opens the topic that it names only where it stands alone: "no hot water today" is a complaint. */
+function isDayOnly(folded: string, start: number, end: number): boolean {
+  if (!isDayWord(folded.slice(start, end))) return false;
+  const rest = `${folded.slice(0, start)} ${folded.slice(end)}`;
+  return wordsIn(rest).some(({ word }) => !FILLER_WORDS.has(word)) || /\d/.test(rest);
 }
 
 /** "mix=..." names a fact, not a topic. */

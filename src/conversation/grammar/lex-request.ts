@@ -47,7 +47,7 @@ function stepAt(plain: PlainText, at: number, words: TopicWords, options: TypedO
   if (character === " ") return { end: at + 1 };
   if (BREAK_SIGNS.includes(character) || isFullStop(folded, at)) return { end: at + 1, lexeme: BREAK };
   const phrase = matchWords(words, folded, at);
-  const value = readDayValue(plain, at, words) ?? readValue(plain, at, options);
+  const value = readDayValue(plain, at, words, options) ?? readValue(plain, at, options);
   const name = matchName(folded, at, words, options.names);
   if (name && name.end > Math.max(phrase?.end ?? 0, rivalEnd(value, words))) return stepName(plain, at, name);
   if (value && isLonger(value, phrase)) return { end: value.end, lexeme: { kind: "value", ...value } };
@@ -103,9 +103,14 @@ function readValue({ text, folded }: PlainText, at: number, options: TypedOption
   return token && { end: token.end, token };
 }
 
-function readDayValue({ text, folded }: PlainText, at: number, words: TopicWords): FoundValue | undefined {
+function readDayValue(
+  { text, folded }: PlainText,
+  at: number,
+  words: TopicWords,
+  { today }: TypedOptions,
+): FoundValue | undefined {
   if (!Object.values(words.facts).some((spec) => spec.type === "day")) return undefined;
-  const match = readDay(folded, at);
+  const match = readDay(folded, at, today);
   if (match === undefined) return undefined;
   const { day, end } = match;
   const token: QuantityToken = { start: at, end, text: text.slice(at, end), value: { form: "unreadable" } };

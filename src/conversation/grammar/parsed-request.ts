@@ -11,6 +11,8 @@ export interface RequestOptions {
   readonly topic?: string;
   /** Names of the company's books, which are known without a word before them. */
   readonly names?: NameLists;
+  /** The day where the company is, YYYY-MM-DD; without it only dates are days. */
+  readonly today?: string;
 }
 
 /** What one message asks, as far as it could be read; nothing in it is guessed. */

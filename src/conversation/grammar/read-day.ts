@@ -1,3 +1,4 @@
+import { readDayWords } from "./day-words.ts";
 import { MONTHS } from "./trade-words-table.ts";
 
 export interface DayMatch {
@@ -18,8 +19,16 @@ const MONTH_DAY = /([a-z]{3,10})\.? (\d{1,2})(?:st|nd|rd|th)?,? (?:de |del )?(\d
 const CENTURY = 2000;
 const MONTHS_OF_30 = [4, 6, 9, 11];
 
-/** Reads the day that starts at a place in folded text: 2026-12-01, 12/1/2026, 1 dic 2026, Dec 1, 2026. */
-export function readDay(folded: string, at: number): DayMatch | undefined {
+/**
+ * Reads the day that starts at a place in folded text: 2026-12-01, 12/1/2026, 1 dic 2026, Dec 1, 2026.
+ * @param today where it is known, "tomorrow" and "friday" are days too
+ */
+export function readDay(folded: string, at: number, today?: string): DayMatch | undefined {
+  const said = today === undefined ? undefined : readDayWords(folded, at, today);
+  return readDate(folded, at) ?? (said && { day: said.day, end: said.end });
+}
+
+function readDate(folded: string, at: number): DayMatch | undefined {
   const iso = matchAt(ISO, folded, at);
   if (iso) return toDay(iso, iso[1], Number(iso[2]), iso[3], at);
   const us = matchAt(US, folded, at);

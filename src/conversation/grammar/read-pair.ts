@@ -38,7 +38,7 @@ export function readPairValue(
   }
   const end = types.every((type) => type === "name")
     ? endOfName(plain, start, words, options)
-    : (endOfDay(plain, start, types) ??
+    : (endOfDay(plain, start, types, options) ??
       endOfQuantity(plain, start, facts, words, options) ??
       endOfWords(plain, start, words));
   return { text: plain.text.slice(start, end).trim(), end };
@@ -53,8 +53,13 @@ function endOfText(folded: string, start: number): number {
   return folded.length;
 }
 
-function endOfDay({ folded }: PlainText, start: number, types: readonly (string | undefined)[]): number | undefined {
-  return types.includes("day") ? readDay(folded, start)?.end : undefined;
+function endOfDay(
+  { folded }: PlainText,
+  start: number,
+  types: readonly (string | undefined)[],
+  { today }: TypedOptions,
+): number | undefined {
+  return types.includes("day") ? readDay(folded, start, today)?.end : undefined;
 }
 
 function endOfQuantity(

@@ -20,6 +20,8 @@ export interface TypedOptions {
   readonly language: Language;
   readonly units: UnitSystem;
   readonly names?: NameLists;
+  /** The day where the company is, YYYY-MM-DD; without it only dates are days. */
+  readonly today?: string;
 }
 /** The value of one fact, or why the text is none. */
 export type TypedValue =
@@ -55,7 +57,7 @@ export function readTyped(text: string, reader: FactReader, options: TypedOption
     case "flag":
       return readFlag(plain, reader);
     case "day":
-      return readDayOf(plain, reader);
+      return readDayOf(plain, reader, options.today);
     case "text":
     case "name": {
       const name = normal.replace(QUOTES, "$2").trim();
@@ -121,8 +123,9 @@ function readFlag({ folded }: PlainText, reader: FactReader): TypedValue {
   return isUnclear ? { ok: false, problem: "unknown-option" } : { ok: true, value: !said.has("no") };
 }
 
-function readDayOf({ folded }: PlainText, reader: FactReader): TypedValue {
-  const match = readDay(folded, skipWords(folded, 0, reader));
+function readDayOf({ folded }: PlainText, reader: FactReader, today: string | undefined): TypedValue {
+  // "The day after tomorrow" begins with words that say nothing elsewhere, or name the fact.
+  const match = readDay(folded, 0, today) ?? readDay(folded, skipWords(folded, 0, reader), today);
   const day = match && skipWords(folded, match.end, reader) === folded.length ? match.day : undefined;
   return day === undefined ? { ok: false, problem: "not-a-day" } : { ok: true, value: day };
 }

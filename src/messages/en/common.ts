@@ -39,6 +39,9 @@ export const common: CommonTexts = {
     "December",
   ],
   day: (year, month, day) => `${month} ${day}, ${year}`,
+  weekdays: ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"],
+  weekday: (name, day) => `${name}, ${day}`,
+  otherDay: (day) => `If you meant ${day}, write the date.`,
 
   verdicts: { good: "Good", caution: "Take care", no: "No", info: "Result" },
   verdictSummary: (verdict, headline) => `${verdict}: ${headline}`,
@@ -223,7 +226,11 @@ export const common: CommonTexts = {
   unsaidOpen: "May be left open.",
   unsaidAsked: "I ask if it is not said.",
   unsaidExcused: (other) => `I ask if neither it nor this is said: ${other}.`,
-  freeValue: { name: "a name from your books", day: "a date, such as 2026-01-31", text: "in your own words" },
+  freeValue: {
+    name: "a name from your books",
+    day: "a date, such as 2026-01-31, or a day, such as tomorrow or friday",
+    text: "in your own words",
+  },
   asForm: "As a form",
   unknownTopic: (word) => `I have no question called “${word}”.`,
 

@@ -39,6 +39,9 @@ export const common: CommonTexts = {
     "diciembre",
   ],
   day: (year, month, day) => `${day} de ${month} de ${year}`,
+  weekdays: ["lunes", "martes", "miércoles", "jueves", "viernes", "sábado", "domingo"],
+  weekday: (name, day) => `${name} ${day}`,
+  otherDay: (day) => `Si era el ${day}, escriba la fecha.`,
 
   verdicts: { good: "Bien", caution: "Con cuidado", no: "No", info: "Resultado" },
   verdictSummary: (verdict, headline) => `${verdict}: ${headline}`,
@@ -224,7 +227,11 @@ export const common: CommonTexts = {
   unsaidOpen: "Puede quedar sin dato.",
   unsaidAsked: "Si no se dice, lo pregunto.",
   unsaidExcused: (other) => `Lo pregunto si no se dice ni esto ni: ${other}.`,
-  freeValue: { name: "un nombre de sus libros", day: "una fecha, como 2026-01-31", text: "con sus palabras" },
+  freeValue: {
+    name: "un nombre de sus libros",
+    day: "una fecha, como 2026-01-31, o un día, como mañana o viernes",
+    text: "con sus palabras",
+  },
   asForm: "Como formulario",
   unknownTopic: (word) => `No tengo una pregunta llamada “${word}”.`,
 
