@@ -96,6 +96,11 @@ export interface TopicDeclaration<
   readonly asides?: NoInfer<Asides<Q[number], keyof F & string, keyof T & string>>;
   /** Set where the questions depend on the answers. */
   readonly guide?: TopicGuide<FindingOf<F>>;
+  /**
+   * True: it is about the records, so every message asks anew and never changes the last answer, whose acts are done. What
+   * was told is not listed under the answer.
+   */
+  readonly asksAnew?: true;
   /** What is written into the open job while it is asked; left out, the facts that were told. What is there is not written again. */
   readonly enters?: (known: KnownFacts, books: Books) => readonly JobChange[];
   /** Long work in parts; `compute` and `site` then only put together what the parts came to. */
@@ -138,6 +143,7 @@ export interface Topic {
   readonly compute: (facts: never, books: Books, report: ReportProgress, done: never) => Answer | OutOfRange;
   readonly site?: (facts: never, books: Books, done?: never) => SiteFacts;
   readonly guide?: TopicGuide;
+  readonly asksAnew?: true;
   readonly enters?: (known: KnownFacts, books: Books) => readonly JobChange[];
   readonly conclude?: (answer: never, raised: readonly RaisedCaution[], silenced: readonly RaisedCaution[]) => Answer;
 }

@@ -7,7 +7,16 @@ import type { Post } from "../ports/outbox.ts";
 import type { JobWriting } from "./write-job.ts";
 
 /** Changes that a summary shows. */
-const SHOWN: readonly JobChange["kind"][] = ["reading", "item_opened", "item_closed", "parts", "file", "facts"];
+const SHOWN: readonly JobChange["kind"][] = [
+  "reading",
+  "item_opened",
+  "item_closed",
+  "parts",
+  "file",
+  "facts",
+  "planned",
+  "unit",
+];
 
 interface Drafted {
   readonly job: Job | undefined;
@@ -25,7 +34,9 @@ export function summaryPosts({ turn, events, workspace }: JobWriting, drafted: D
   const { language = "en" } = turn.company;
   if (job === undefined || channel === undefined) return [];
   const wasPosted = events.some(isClosing);
-  const isChanged = wasPosted && entries.some(({ change }) => change.kind === "status" || tellsOf(job, change));
+  const isChanged =
+    wasPosted &&
+    entries.some(({ change, amends }) => amends !== undefined || change.kind === "status" || tellsOf(job, change));
   if (wantsSummary !== true && !isChanged) return [];
   const first = `${workspace}-job-${job.number}-summary`;
   return [
