@@ -2,7 +2,16 @@ import type { Books } from "../books/books.ts";
 import type { SiteFacts } from "../cautions/site-facts.ts";
 import type { Hazard } from "../faults/knowledge.ts";
 import type { JobChange } from "../jobs/job.ts";
-import type { Answer, AnswerTable, Finding, FindingOf, FindingSpecs, OutOfRange, RaisedCaution } from "./answer.ts";
+import type {
+  Answer,
+  AnswerTable,
+  Finding,
+  FindingOf,
+  FindingSpecs,
+  NextStep,
+  OutOfRange,
+  RaisedCaution,
+} from "./answer.ts";
 import type { FactSpecs, FactsOf, KnownFacts } from "./facts.ts";
 
 /** Called by long work now and then: `done` of `total` parts, and what can be said already. */
@@ -40,6 +49,8 @@ export interface Guidance<F extends Finding = Finding> {
   readonly hazards?: readonly Hazard[];
   /** Said before the question. */
   readonly before?: readonly F[];
+  /** Other requests that may be wanted instead of an answer, as buttons. */
+  readonly offers?: readonly NextStep<F>[];
   /** Shown after the question. */
   readonly about?: readonly AnswerTable<F>[];
 }

@@ -5,6 +5,7 @@ import type { KnownFacts } from "../declaration/facts.ts";
 import type { Guidance } from "../declaration/topic.ts";
 import type { JobChange } from "./job.ts";
 import { factOfStep, whyOfStep } from "./startup-facts.ts";
+import { faultOfStep } from "./startup-fault.ts";
 import { readingFrom } from "./startup-reading.ts";
 import {
   isPassed,
@@ -90,6 +91,7 @@ function askWhy(step: StartupStep, state: StepState): Guidance {
   return {
     fact: whyOfStep(step.id),
     before: [...outside, say(state.kind === "read" ? "fix_or_say" : "critical_left")],
+    ...(state.kind === "read" && { offers: [{ say: say("step_fault"), request: faultOfStep(step, state) }] }),
   };
 }
 

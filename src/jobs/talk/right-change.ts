@@ -1,10 +1,10 @@
 import type { Books } from "../../books/books.ts";
 import { findByName, findModel } from "../../equipment/find-model.ts";
 import { isInitialsOrNickname } from "../customer.ts";
-import { findPeople } from "../find-people.ts";
-import type { Job, JobChange } from "../job.ts";
+import { findPeople, findPerson } from "../find-people.ts";
+import type { Job, JobChange, OpenItem } from "../job.ts";
 import { judgeReading } from "../startup-reading.ts";
-import { readItem, takeDay } from "./items.ts";
+import { takeDay } from "./items.ts";
 
 type Right =
   | { readonly change: JobChange }
@@ -44,11 +44,8 @@ export function rightChange(job: Job, before: JobChange, typed: string, books: B
       return rightPlan(before, typed, books);
     case "opened":
       return rightOpening(before, typed, books);
-    case "item_opened": {
-      const { what, owner, due } = readItem(typed, books);
-      const item = { ...before.item, ...(what !== "" && { what }), ...(owner && { owner }), ...(due && { due }) };
-      return { change: { ...before, item } };
-    }
+    case "item_opened":
+      return { change: { ...before, item: { ...before.item, ...rightItem(typed, books) } } };
     case "status":
     case "item_closed":
     case "file":
@@ -95,6 +92,22 @@ function rightParts({ parts, kind }: Of<"parts">, typed: string, { crew }: Books
     else counted.set(found.entry.id, amount);
   }
   return { change: { kind, parts: Object.fromEntries(counted) } };
+}
+
+/** Of the pieces between commas, a day is the day, a name the owner, and words what is to be done. */
+function rightItem(typed: string, books: Books): Partial<OpenItem> {
+  const { rest, day } = takeDay(typed);
+  const pieces = rest.split(/[,;]/).filter((piece) => piece.trim() !== "");
+  const owner = pieces.map((piece) => findPerson(piece, books)).find(({ ok }) => ok);
+  const what = pieces
+    .filter((piece) => !findPerson(piece, books).ok)
+    .join(",")
+    .trim();
+  return {
+    ...(day !== undefined && { due: day }),
+    ...(owner?.ok === true && { owner: owner.entry.id }),
+    ...(what !== "" && { what }),
+  };
 }
 
 function rightPlan(before: Of<"planned">, typed: string, books: Books): Right {
