@@ -36,7 +36,7 @@ export function summaryPosts({ turn, events, workspace }: JobWriting, drafted: D
   const wasPosted = events.some(isClosing);
   const isChanged =
     wasPosted &&
-    entries.some(({ change, amends }) => amends !== undefined || change.kind === "status" || tellsOf(job, change));
+    entries.some(({ change, amends }) => change.kind === "status" || tellsOf(job, change, amends !== undefined));
   if (wantsSummary !== true && !isChanged) return [];
   const first = `${workspace}-job-${job.number}-summary`;
   return [
@@ -57,8 +57,8 @@ export function companyVoice({ library, company, books }: Turn): Voice {
 }
 
 /** While a job is worked on anew, the team reads what came of it when it is closed again. */
-function tellsOf({ status }: Job, { kind }: JobChange): boolean {
-  return (status === "complete" || status === "open_items") && SHOWN.includes(kind);
+function tellsOf({ status }: Job, { kind }: JobChange, isAmendment: boolean): boolean {
+  return (status === "complete" || status === "open_items") && (isAmendment || SHOWN.includes(kind));
 }
 
 function isClosing({ change }: JobEvent): boolean {
