@@ -1,6 +1,7 @@
 import type { Code } from "../cautions/code.ts";
 import type { CrewBooks } from "../crew/crew.ts";
 import type { LocalText } from "../declaration/answer.ts";
+import type { FactValue } from "../declaration/facts.ts";
 import type { CatalogueModel } from "../equipment/catalogue.ts";
 import { findByName } from "../equipment/find-model.ts";
 import type { DigestSchedule } from "../jobs/digest/due.ts";
@@ -9,7 +10,7 @@ import type { Language } from "../messages/language.ts";
 import type { Channel } from "../ports/outbox.ts";
 import type { Solve } from "../ports/solver.ts";
 import type { Person, Role } from "../ports/store.ts";
-import type { UnitSystem } from "../units/quantity-kinds.ts";
+import type { QuantityKind, UnitSystem } from "../units/quantity-kinds.ts";
 import type { DisplayCodeEntry } from "./display-codes.ts";
 import type { Place } from "./places.ts";
 import type { PriceBook } from "./prices.ts";
@@ -42,6 +43,12 @@ export interface Books {
   readonly asker?: Asker;
   /** The job that is talked about, a number for a new one, and the day; lent by the desk, never written in a book. */
   readonly openJob?: Job;
+  /** All that happened to that job, oldest first, where a topic shows it or puts it right. */
+  readonly openHistory?: readonly JobEvent[];
+  /** Number of the job that the conversation is about, which need not be the one that a message names. */
+  readonly talkedJob?: string;
+  /** Reads what somebody typed, as they write numbers and words. */
+  readonly readTyped?: ReadTyped;
   readonly nextJob?: string;
   readonly today?: string;
 }
@@ -75,6 +82,11 @@ export interface BookPerson {
   readonly slackUser?: string;
   readonly teamsUser?: string;
 }
+
+/** What a typed value is for: a fact under the id that jobs keep it by, with the topic it was told to, or a measured value. */
+export type TypedFor = { readonly topic: string; readonly fact: string } | { readonly quantity: QuantityKind };
+/** @returns nothing where the text is no such value */
+export type ReadTyped = (about: TypedFor, text: string) => FactValue | undefined;
 
 /** Whoever asks, as far as an answer depends on it. */
 export type Asker = Pick<Person, "id" | "name" | "role">;

@@ -50,8 +50,11 @@ export function answerWalk(scene: Scene, walk: Walk): Decision {
   if (reading !== undefined) return reading;
   const heard = hearAbout(scene, walk.topic, text);
   if ("topic" in heard) return startRequest(scene, heard);
-  const asksAnew = walk.revises !== undefined || walk.unsettled !== undefined;
+  const isOwn = scene.library.topics.get(walk.topic)?.asksAnew === true;
+  const asksAnew = isOwn || walk.revises !== undefined || walk.unsettled !== undefined;
   if (asksAnew && opensTopic(scene, walk.topic, text)) return startOver(scene, walk.topic);
+  // What was wanted is known already there; a name or some words can only be the answer.
+  if (isOwn && fact !== undefined && own?.ok) return takeGiven(scene, walk, fact, own.known);
   if (fact !== undefined && own?.ok && Object.keys(heard.facts).length === 0)
     return takeGiven(scene, walk, fact, own.known);
   if (!saysNothing(heard)) return takeAll(scene, walk, heard);

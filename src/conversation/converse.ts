@@ -1,6 +1,7 @@
 import { buildNoticeCard } from "../messages/build-notice-card.ts";
 import { answerWalk } from "./answer-walk.ts";
 import { parseCommand } from "./commands.ts";
+import { sayJob } from "./job-shorthand.ts";
 import { markCaution } from "./mark-caution.ts";
 import { runCommand } from "./run-command.ts";
 import { openScene, show } from "./scene.ts";
@@ -25,7 +26,8 @@ export function converse(turn: Turn): Decision {
   const command = parseCommand(scene.text);
   const steered = command && runCommand(scene, command);
   if (steered !== undefined) return steered;
-  return scene.state.walk === undefined ? takeRequest(scene) : answerWalk(scene, scene.state.walk);
+  const said = sayJob(scene);
+  return said.state.walk === undefined ? takeRequest(said) : answerWalk(said, said.state.walk);
 }
 
 function refuseLong(scene: Scene): Decision {

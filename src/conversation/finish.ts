@@ -42,7 +42,10 @@ interface AnswerAbout {
 }
 
 function showHow({ run, voice, log }: AnswerAbout, answer: Answer, { walk, result }: Explaining): Show {
-  const card = buildHowCard(voice, answer, walk, result);
+  const card =
+    answer.results.length === 0
+      ? buildNoticeCard(voice.common.howTitle(voice.words.title), [voice.common.nothingComputed], [])
+      : buildHowCard(voice, answer, walk, result);
   if (log === undefined) return end(run, run.state, card);
   const standing = buildStandingBlocks(voice, cautionSetting(run.state, [], log));
   return end(run, run.state, { ...card, blocks: [...standing, ...card.blocks] });

@@ -22,13 +22,19 @@ export function takeRequest(scene: Scene): Decision {
   if (last !== undefined && !opensTopic(scene, last.topic, text)) {
     const heard = hearAbout(scene, last.topic, text);
     if ("topic" in heard) return startRequest(scene, heard);
-    if (!saysNothing(heard)) return revise(scene, last, heard);
+    if (!saysNothing(heard)) return follow(scene, last, heard);
   }
   const parsed = listen(scene, text);
   if (parsed.topic !== undefined) return startRequest(scene, { topic: parsed.topic, text, parsed });
   const heard = topicHeard(scene.library, text);
   if (heard === undefined) return notUnderstood(scene, parsed);
   return startRequest(scene, { topic: heard, text, parsed: listen(scene, text, heard) });
+}
+
+/** What follows an answer changes it; where every message asks anew, it is a question of its own. */
+function follow(scene: Scene, last: LastAnswer, heard: Heard): Decision {
+  if (scene.library.topics.get(last.topic)?.asksAnew !== true) return revise(scene, last, heard);
+  return startRequest(scene, { topic: last.topic, text: scene.text, parsed: listen(scene, scene.text, last.topic) });
 }
 
 /** Begins a new question; one that is open is set aside. */

@@ -1,4 +1,4 @@
-import type { Job } from "../jobs/job.ts";
+import type { Job, JobEvent } from "../jobs/job.ts";
 import type { JobAct } from "../jobs/job-act.ts";
 import type { Language } from "../messages/language.ts";
 import type { Quantity, QuantityKind } from "../units/quantity-kinds.ts";
@@ -108,6 +108,8 @@ export interface Answer<I extends string = string, F extends Finding = Finding> 
   readonly acts?: readonly JobAct[];
   /** A job whose record is shown under the answer, worded from the topics that its facts were told to. */
   readonly job?: Job;
+  /** Everything that happened to one job, oldest first; shown as its history. */
+  readonly history?: readonly JobEvent[];
 }
 export interface NeedsFacts {
   readonly kind: "needs-facts";

@@ -54,6 +54,8 @@ export interface DayFact extends FactCommon<string> {
 /** What somebody says in their own words; the words of a request that are no other fact land here. */
 export interface TextFact extends FactCommon<string> {
   readonly type: "text";
+  /** True: its word needs no sign, and all that stands behind it is meant: "note the dog bites". */
+  readonly takesRest?: true;
   /** Another fact of the topic, a quantity: a measured value typed for this question is kept there instead. */
   readonly orReading?: string;
 }

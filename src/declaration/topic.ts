@@ -2,7 +2,16 @@ import type { Books } from "../books/books.ts";
 import type { SiteFacts } from "../cautions/site-facts.ts";
 import type { Hazard } from "../faults/knowledge.ts";
 import type { JobChange } from "../jobs/job.ts";
-import type { Answer, AnswerTable, Finding, FindingOf, FindingSpecs, OutOfRange, RaisedCaution } from "./answer.ts";
+import type {
+  Answer,
+  AnswerTable,
+  Finding,
+  FindingOf,
+  FindingSpecs,
+  NextStep,
+  OutOfRange,
+  RaisedCaution,
+} from "./answer.ts";
 import type { FactSpecs, FactsOf, KnownFacts } from "./facts.ts";
 
 /** Called by long work now and then: `done` of `total` parts, and what can be said already. */
@@ -40,6 +49,8 @@ export interface Guidance<F extends Finding = Finding> {
   readonly hazards?: readonly Hazard[];
   /** Said before the question. */
   readonly before?: readonly F[];
+  /** Other requests that may be wanted instead of an answer, as buttons. */
+  readonly offers?: readonly NextStep<F>[];
   /** Shown after the question. */
   readonly about?: readonly AnswerTable<F>[];
 }
@@ -96,6 +107,11 @@ export interface TopicDeclaration<
   readonly asides?: NoInfer<Asides<Q[number], keyof F & string, keyof T & string>>;
   /** Set where the questions depend on the answers. */
   readonly guide?: TopicGuide<FindingOf<F>>;
+  /**
+   * True: it is about the records, so every message asks anew and never changes the last answer, whose acts are done. What
+   * was told is not listed under the answer.
+   */
+  readonly asksAnew?: true;
   /** What is written into the open job while it is asked; left out, the facts that were told. What is there is not written again. */
   readonly enters?: (known: KnownFacts, books: Books) => readonly JobChange[];
   /** Long work in parts; `compute` and `site` then only put together what the parts came to. */
@@ -138,6 +154,7 @@ export interface Topic {
   readonly compute: (facts: never, books: Books, report: ReportProgress, done: never) => Answer | OutOfRange;
   readonly site?: (facts: never, books: Books, done?: never) => SiteFacts;
   readonly guide?: TopicGuide;
+  readonly asksAnew?: true;
   readonly enters?: (known: KnownFacts, books: Books) => readonly JobChange[];
   readonly conclude?: (answer: never, raised: readonly RaisedCaution[], silenced: readonly RaisedCaution[]) => Answer;
 }

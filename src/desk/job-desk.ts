@@ -5,6 +5,7 @@ import type { Loan } from "../declaration/topic.ts";
 import type { Job } from "../jobs/job.ts";
 import { LIVE } from "../jobs/job-rules.ts";
 import type { WorkspaceStore } from "../ports/store.ts";
+import { readTypedFor } from "./read-typed-for.ts";
 import type { DeskRoom, Service } from "./serve.ts";
 
 /** What may be the number of a job, and how many of them a message is looked through for. */
@@ -35,6 +36,9 @@ export async function lendRecords(service: Service, decision: Run, turn: Turn, l
     ...(isOffice && { jobEvents: await workspace.allHistory() }),
     ...(isOffice && room.openSolver && { solve: await room.openSolver() }),
     ...(job && { openJob: job }),
+    ...(job && decision.topic === "job" && { openHistory: await workspace.jobHistory(job.number) }),
+    ...(turn.state.job !== undefined && { talkedJob: turn.state.job }),
+    readTyped: readTypedFor(room.library, decision.reader, room.books),
     ...(begins && { nextJob: await workspace.nextJobNumber() }),
   };
 }

@@ -7,7 +7,16 @@ import type { Post } from "../ports/outbox.ts";
 import type { JobWriting } from "./write-job.ts";
 
 /** Changes that a summary shows. */
-const SHOWN: readonly JobChange["kind"][] = ["reading", "item_opened", "item_closed", "parts", "file", "facts"];
+const SHOWN: readonly JobChange["kind"][] = [
+  "reading",
+  "item_opened",
+  "item_closed",
+  "parts",
+  "file",
+  "facts",
+  "planned",
+  "unit",
+];
 
 interface Drafted {
   readonly job: Job | undefined;
@@ -25,7 +34,9 @@ export function summaryPosts({ turn, events, workspace }: JobWriting, drafted: D
   const { language = "en" } = turn.company;
   if (job === undefined || channel === undefined) return [];
   const wasPosted = events.some(isClosing);
-  const isChanged = wasPosted && entries.some(({ change }) => change.kind === "status" || tellsOf(job, change));
+  const isChanged =
+    wasPosted &&
+    entries.some(({ change, amends }) => change.kind === "status" || tellsOf(job, change, amends !== undefined));
   if (wantsSummary !== true && !isChanged) return [];
   const first = `${workspace}-job-${job.number}-summary`;
   return [
@@ -46,8 +57,8 @@ export function companyVoice({ library, company, books }: Turn): Voice {
 }
 
 /** While a job is worked on anew, the team reads what came of it when it is closed again. */
-function tellsOf({ status }: Job, { kind }: JobChange): boolean {
-  return (status === "complete" || status === "open_items") && SHOWN.includes(kind);
+function tellsOf({ status }: Job, { kind }: JobChange, isAmendment: boolean): boolean {
+  return (status === "complete" || status === "open_items") && (isAmendment || SHOWN.includes(kind));
 }
 
 function isClosing({ change }: JobEvent): boolean {

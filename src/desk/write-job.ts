@@ -5,7 +5,7 @@ import { POST_TRAIL } from "../faults/topic/fault-facts.ts";
 import type { Job, JobChange, JobEntry, JobEvent } from "../jobs/job.ts";
 import type { JobAct } from "../jobs/job-act.ts";
 import { type JobRefusal, refuseEntry } from "../jobs/job-rules.ts";
-import { addToJob } from "../jobs/project-job.ts";
+import { addToJob, projectJob } from "../jobs/project-job.ts";
 import { buildNoticeCard } from "../messages/build-notice-card.ts";
 import type { Card, TextBlock } from "../messages/card.ts";
 import { problem, quiet } from "../messages/notes.ts";
@@ -43,8 +43,8 @@ export interface Written {
  * written that the card does not say; what the rules refuse is said instead.
  */
 export function writeJob(writing: JobWriting, shown: Show): Written {
-  const { turn, person } = writing;
-  if (shown.takesBack !== undefined) return takeBack(person, shown, shown.takesBack);
+  const { turn } = writing;
+  if (shown.takesBack !== undefined) return takeBack(writing, shown, shown.takesBack);
   const { acts = [] } = shown;
   const told = turn.job === undefined ? [] : toldInMessage(turn, shown, turn.job);
   if (told.length === 0 && acts.length === 0 && writing.files.length === 0) return { shown, jobs: [], posts: [] };
@@ -55,11 +55,16 @@ export function writeJob(writing: JobWriting, shown: Show): Written {
 }
 
 /** What was told is taken back in the job too; what closed or began a job stays there, and that is said. */
-function takeBack({ language }: Person, shown: Show, { job, events }: NonNullable<Show["takesBack"]>): Written {
-  const texts = JOB_TEXTS[language];
+function takeBack(writing: JobWriting, shown: Show, { job, events }: NonNullable<Show["takesBack"]>): Written {
+  const { person, turn, now_ms, door } = writing;
+  const texts = JOB_TEXTS[person.language];
   const jobs = events.map((amends): JobEntry => ({ job, change: { kind: "withdrawn" }, amends }));
   const note = jobs.length === 0 ? problem(texts.staysInJob(job)) : quiet(texts.takenBack(job));
-  return { shown: withNotes(shown, [note]), jobs, posts: [] };
+  // Only the open job came with all that happened to it.
+  const who = { by: person.name, person: person.id, at_ms: now_ms, door };
+  const after = jobs.map((entry, at) => ({ ...entry, ...who, number: writing.events.length + at + 1 }));
+  const left = turn.job?.number === job ? projectJob([...writing.events, ...after]) : undefined;
+  return { shown: withNotes(shown, [note]), jobs, posts: summaryPosts(writing, { job: left, entries: jobs }) };
 }
 
 /** A job while a message writes into it. */
@@ -115,7 +120,9 @@ function act(draft: Draft, wanted: JobAct): Draft {
     }
     case "change": {
       const isOther = wanted.job !== undefined && wanted.job !== draft.job?.number;
-      const added = isOther ? addToOther(draft, wanted.change, wanted.job) : add(draft, wanted.change);
+      const added = isOther
+        ? addToOther(draft, wanted.change, wanted.job)
+        : addOwn(draft, wanted.change, wanted.amends);
       return "code" in added ? { ...draft, stopped: added } : added;
     }
   }
@@ -144,6 +151,20 @@ function addToOther(draft: Draft, change: JobChange, number: string): Draft | Jo
   };
 }
 
+/** The draft with one more change of the job that is talked about, which may put an earlier entry right. */
+function addOwn(draft: Draft, change: JobChange, amends: number | undefined): Draft | JobRefusal {
+  if (amends === undefined) return add(draft, change);
+  const { writing, job, entries } = draft;
+  const { person, now_ms, door, events } = writing;
+  if (job === undefined) return { code: "unknown_job", job: "" };
+  const entry: JobEntry = { job: job.number, change, amends, version: writing.turn.job?.version ?? 0 };
+  const refusal = refuseEntry(job, events, entry, person);
+  if (refusal !== undefined) return refusal;
+  const who = { by: person.name, person: person.id, at_ms: now_ms, door };
+  const next = projectJob([...events, { number: job.version + 1, job: job.number, change, amends, ...who }]);
+  return { ...draft, job: next, entries: [...entries, entry] };
+}
+
 /** The draft with one more change, or why the rules refuse it. */
 function add(draft: Draft, change: JobChange, number = draft.job?.number ?? "", seen = 0): Draft | JobRefusal {
   const { writing, job, entries } = draft;
@@ -166,7 +187,7 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
     job === undefined || draft.posted === undefined ? [] : trailPosts(writing, draft.posted, job.number, job.version);
   const texts = JOB_TEXTS[person.language];
   const notes = [
-    ...sayWritten(voice, entries).map(quiet),
+    ...sayWritten(voice, entries, writing.events).map(quiet),
     ...(lost === undefined
       ? []
       : [problem(texts.notSaved(turn.job?.number ?? "", sayJobRefusal(person.language, lost)))]),
@@ -185,13 +206,19 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   };
 }
 
-/** Facts and readings can be taken back by undo; what begins or closes a job cannot. */
+/** Can be taken back by undo whatever else the message did. */
+const TOLD: readonly JobChange["kind"][] = ["facts", "reading", "trail"];
+/** Cannot be taken back by undo, nor can anything else that came with them. */
+const LASTING: readonly JobChange["kind"][] = ["opened", "status", "withdrawn", "item_closed", "file"];
+
+/** What was told or added can be taken back by undo; what begins, moves or closes a job cannot, nor what puts an entry right. */
 function enteredBy(job: Job | undefined, entries: readonly JobEntry[]): StepChange["entered"] {
   const [first] = entries;
   if (first === undefined) return undefined;
   const version = first.job === job?.number ? job.version : 0;
-  const events = entries.flatMap(({ change }, index) =>
-    change.kind === "facts" || change.kind === "reading" || change.kind === "trail" ? [version + index + 1] : [],
+  const isLasting = entries.some(({ change, amends }) => amends !== undefined || LASTING.includes(change.kind));
+  const events = entries.flatMap(({ change, amends }, index) =>
+    amends === undefined && (TOLD.includes(change.kind) || !isLasting) ? [version + index + 1] : [],
   );
   return { job: first.job, events };
 }

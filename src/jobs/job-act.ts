@@ -19,7 +19,13 @@ export type JobAct =
       readonly day?: string;
     }
   /** A change of the open job, or of the one that is named. */
-  | { readonly kind: "change"; readonly change: JobChange; readonly job?: string }
+  | {
+      readonly kind: "change";
+      readonly change: JobChange;
+      readonly job?: string;
+      /** Number of the entry that it puts right. */
+      readonly amends?: number;
+    }
   /** The team reads what became of the open job. */
   | { readonly kind: "summary" }
   /** How a cause was found is written down, and the team reads it where that is wanted. */

@@ -46,6 +46,12 @@ export function effectsOf(events: readonly JobEvent[]): readonly Effect[] {
   return [...effects.values()];
 }
 
+/** Number of the entry that an entry puts right in the end; its own where it puts none right. */
+export function rootOf(events: readonly Pick<JobEvent, "number" | "amends">[], number: number): number {
+  const amends = events.find((one) => one.number === number)?.amends;
+  return amends === undefined || amends >= number ? number : rootOf(events, amends);
+}
+
 /** A job without an opening is none, so only an opening stands for an opening; taking back may be taken back again. */
 export function mayStandFor(change: JobChange, amended: JobChange): boolean {
   const isOpening = change.kind === "opened";

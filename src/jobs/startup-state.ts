@@ -130,7 +130,8 @@ export function isPassed(told: Told, fact: string): boolean {
     .includes(fact);
 }
 
-function factsOf({ facts }: Job): Told {
+/** What a job knows of the house, by the ids that it keeps it under. */
+export function factsOf({ facts }: Job): Told {
   return Object.fromEntries(Object.entries(facts).map(([id, { value }]) => [id, value]));
 }
 

@@ -3,11 +3,12 @@ import type { AnswerTable, Finding } from "../declaration/answer.ts";
 import { q } from "../declaration/answer.ts";
 import type { KnownFacts } from "../declaration/facts.ts";
 import type { Guidance } from "../declaration/topic.ts";
-import type { JobChange, JobReading } from "./job.ts";
+import type { JobChange } from "./job.ts";
 import { factOfStep, whyOfStep } from "./startup-facts.ts";
+import { faultOfStep } from "./startup-fault.ts";
+import { readingFrom } from "./startup-reading.ts";
 import {
   isPassed,
-  NOT_JUDGED,
   recallSteps,
   type StepState,
   startupSite,
@@ -90,6 +91,7 @@ function askWhy(step: StartupStep, state: StepState): Guidance {
   return {
     fact: whyOfStep(step.id),
     before: [...outside, say(state.kind === "read" ? "fix_or_say" : "critical_left")],
+    ...(state.kind === "read" && { offers: [{ say: say("step_fault"), request: faultOfStep(step, state) }] }),
   };
 }
 
@@ -173,19 +175,8 @@ export function enterSteps(known: KnownFacts, books: Books): readonly JobChange[
 function enterStep(step: StartupStep, state: StepState, told: Told): readonly JobChange[] {
   const [fact, why] = [factOfStep(step.id), whyOfStep(step.id)];
   if (told[fact] === undefined && told[why] === undefined) return [];
-  if (state.kind === "read" && step.reading !== undefined) {
-    const { accepted, isAccepted, because, value } = state;
-    const expected = accepted?.expected ?? accepted?.high;
-    const reading: Omit<JobReading, "by" | "at_ms"> = {
-      id: step.id,
-      quantity: q(step.reading.quantity, value),
-      ...(expected !== undefined && { expected: q(step.reading.quantity, expected) }),
-      isAccepted: isAccepted ?? true,
-      ...(isAccepted === undefined && { because: NOT_JUDGED }),
-      ...(isAccepted === false && because !== undefined && { because }),
-    };
-    return [{ kind: "reading", reading }];
-  }
+  const reading = readingFrom(step, state);
+  if (reading !== undefined) return [reading];
   const facts = Object.fromEntries([fact, why].flatMap((id) => (told[id] === undefined ? [] : [[id, told[id]]])));
   return [{ kind: "facts", topic: "startup", facts }];
 }

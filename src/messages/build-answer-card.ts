@@ -9,6 +9,7 @@ import {
   type CautionSetting,
 } from "./build-caution-blocks.ts";
 import { buildFindingHazard } from "./build-hazard-block.ts";
+import { buildHistoryBlocks } from "./build-history-blocks.ts";
 import { labelOf, showResult } from "./build-how-card.ts";
 import { buildJobBlocks } from "./build-job-blocks.ts";
 import { buildChartBlock, buildTableBlock } from "./build-table-blocks.ts";
@@ -64,8 +65,9 @@ export function buildAnswerCard(voice: TopicVoice, answered: Answered, answer: A
     ...others.flatMap((caution) => buildCautionBlocks(voice, caution, setting.walk, setting.cautions)),
     ...buildSilencedTable(voice, answered.silenced ?? []),
     ...(answer.job === undefined ? [] : buildJobBlocks(voice, answer.job)),
+    ...(answer.history === undefined ? [] : buildHistoryBlocks(voice, answer.history)),
     ...lastButtons(voice, answer, setting),
-    ...toldRows(voice, answered.facts),
+    ...(voice.topic.asksAnew === true ? [] : toldRows(voice, answered.facts)),
     ...(answer.charts ?? []).map((chart) => buildChartBlock(voice, chart)),
     ...resultRows(voice, results.aside, setting.before).map(
       (rows): RowsBlock => ({ ...rows, heading: voice.common.moreNumbers, isDetail: true }),
@@ -187,9 +189,13 @@ function lastButtons(voice: TopicVoice, answer: Answer, setting: AnswerSetting):
     }),
   );
   const how: Button = { label: common.how, say: common.say.how(), aim: { walk: setting.walk, fact: "*" } };
-  return [buttons([...next, ...(answer.results.length === 0 ? [] : [how]), ...setting.offers])].filter(
-    (block) => block.buttons.length > 0,
-  );
+  return [
+    buttons([
+      ...next,
+      ...(answer.results.length === 0 || voice.topic.asksAnew === true ? [] : [how]),
+      ...setting.offers,
+    ]),
+  ].filter((block) => block.buttons.length > 0);
 }
 
 function buttons(list: readonly Button[]): ButtonsBlock {

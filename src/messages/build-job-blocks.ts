@@ -1,10 +1,10 @@
 import { readyFor } from "../faults/topic/fault-facts.ts";
-import type { Job, JobReading } from "../jobs/job.ts";
+import type { Job } from "../jobs/job.ts";
 import { factOfStep, whyOfStep } from "../jobs/startup-facts.ts";
-import { NOT_JUDGED } from "../jobs/startup-state.ts";
 import { STARTUP_STEPS } from "../jobs/startup-steps-table.ts";
 import type { Block, Row, RowsBlock, TableBlock } from "./card.ts";
 import { JOB_TEXTS, labelOfKept, labelOfStep, nameOf, showKept } from "./job-labels.ts";
+import { sayStands } from "./say-change.ts";
 import { showQuantity, type Voice } from "./voice.ts";
 
 /** Where a job stands: its plan, what is known of the house, what was measured and what is open. */
@@ -22,6 +22,7 @@ export function buildJobBlocks(voice: Voice, job: Job): readonly Block[] {
     ...itemRows(voice, job),
     ...readingTable(voice, job),
     ...stepRows(voice, job),
+    ...noteRows(voice, job),
     ...seenRows(voice, job),
     ...factRows(voice, job),
   ];
@@ -44,7 +45,7 @@ export function readingTable(voice: Voice, { readings }: Job): readonly TableBlo
     labelOfStep(voice, reading.id),
     showQuantity(voice, reading.quantity),
     reading.expected === undefined ? "–" : showQuantity(voice, reading.expected),
-    standsAs(voice, reading),
+    sayStands(voice, reading),
   ]);
   return rows.length === 0 ? [] : [{ kind: "table", caption: record.readings, columns: record.readingColumns, rows }];
 }
@@ -53,8 +54,22 @@ export function itemRows(voice: Voice, { items }: Job): readonly RowsBlock[] {
   const { record } = JOB_TEXTS[voice.language];
   const rows = items
     .filter(({ closed }) => closed === undefined)
-    .map(({ what, owner, due }) => ({ label: labelOfStep(voice, what), value: `${nameOf(voice, owner)}, ${due}` }));
+    .toSorted((a, b) => a.due.localeCompare(b.due))
+    .map(({ what, owner, due }) => ({
+      label: labelOfStep(voice, what),
+      value: `${nameOf(voice, owner)}, ${due}`,
+      ...(due < (voice.books?.today ?? "") && { note: record.overdue }),
+    }));
   return rows.length === 0 ? [] : [{ kind: "rows", heading: record.items, rows }];
+}
+
+/** What people noted, newest last. */
+function noteRows(voice: Voice, { notes }: Job): readonly RowsBlock[] {
+  const { record } = JOB_TEXTS[voice.language];
+  return rowsUnder(
+    record.notes,
+    notes.map(({ text, by }) => ({ label: by, value: text })),
+  );
 }
 
 function factRows(voice: Voice, { facts }: Job): readonly RowsBlock[] {
@@ -95,12 +110,6 @@ function isOfFault(id: string, topic: string, { topics }: Voice): boolean {
     !id.startsWith(readyFor("")) &&
     ![...topics.values()].some((one) => one.id !== topic && Object.hasOwn(one.facts, id))
   );
-}
-
-function standsAs(voice: Voice, { isAccepted, because = "" }: JobReading): string {
-  const { record } = JOB_TEXTS[voice.language];
-  if (because === NOT_JUDGED) return record.notJudged;
-  return isAccepted ? record.accepted : record.notAccepted(because);
 }
 
 function optional(label: string, value: string | undefined): readonly Row[] {

@@ -41,6 +41,7 @@ export function buildQuestionCard(voice: TopicVoice, question: Question, notes: 
       progress: of === undefined ? common.question(String(place)) : common.progress(String(place), String(of)),
     },
     ...(answers.length === 0 ? [] : [{ kind: "buttons" as const, buttons: answers }]),
+    ...offerButtons(voice, guidance),
     { kind: "buttons", buttons: moveButtons(voice, fact, question) },
     ...buildAbout(voice, guidance),
   ];
@@ -75,6 +76,13 @@ function answerButtons(voice: TopicVoice, fact: FactVoice, question: Question): 
     ...keep.map((kept): Button => ({ ...kept, label: voice.common.keep(kept.label), style: "primary" })),
     ...values.map(button),
   ];
+}
+
+function offerButtons(voice: TopicVoice, guidance: Guidance | undefined): readonly Block[] {
+  const buttons = (guidance?.offers ?? []).map(
+    ({ say, request }): Button => ({ label: sayFinding(voice, say), say: request }),
+  );
+  return buttons.length === 0 ? [] : [{ kind: "buttons", buttons }];
 }
 
 /** A phone shows this many names; any other may be typed. */

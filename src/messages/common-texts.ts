@@ -91,6 +91,7 @@ export interface CommonTexts {
   readonly notSet: string;
   readonly how: string;
   readonly howTitle: (topic: string) => string;
+  readonly nothingComputed: string;
   readonly howOf: (result: string) => string;
   readonly workingOn: (topic: string, share: string) => string;
   /** On the button that calls off work that goes on. */

@@ -45,6 +45,7 @@ export interface JobTexts {
   readonly savedParts: (job: string, kinds: string) => string;
   readonly savedFile: (job: string, name: string) => string;
   readonly savedNote: (job: string) => string;
+  readonly savedIn: (job: string) => string;
   readonly savedPlan: (job: string, day: string, people: string) => string;
   readonly takenBack: (job: string) => string;
   readonly staysInJob: (job: string) => string;
@@ -76,6 +77,8 @@ export interface JobTexts {
     readonly steps: string;
     readonly untaken: string;
     readonly items: string;
+    readonly overdue: string;
+    readonly notes: string;
     readonly parts: string;
     readonly files: string;
     readonly time: string;

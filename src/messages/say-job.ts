@@ -1,10 +1,12 @@
-import type { JobEntry } from "../jobs/job.ts";
+import type { JobChange, JobEntry, JobEvent } from "../jobs/job.ts";
 import type { JobRefusal } from "../jobs/job-rules.ts";
+import { effectsOf, rootOf } from "../jobs/project-job.ts";
 import type { KeptPost } from "../ports/outbox.ts";
 import { buildNoticeCard } from "./build-notice-card.ts";
 import type { Card } from "./card.ts";
 import { JOB_TEXTS, labelOfKept, labelOfStep, nameOf } from "./job-labels.ts";
 import type { Language } from "./language.ts";
+import { HISTORY_TEXTS, itemNamed, sayChange } from "./say-change.ts";
 import type { Voice } from "./voice.ts";
 
 export { JOB_TEXTS };
@@ -61,9 +63,10 @@ export function buildLostPostsCard(language: Language, lost: readonly KeptPost[]
 }
 
 /** What a message wrote into jobs, a line each, as it stands under the card. Openings are what the card itself says. */
-export function sayWritten(voice: Voice, entries: readonly JobEntry[]): readonly string[] {
+export function sayWritten(voice: Voice, entries: readonly JobEntry[], events: readonly JobEvent[]): readonly string[] {
   const texts = JOB_TEXTS[voice.language];
-  return entries.flatMap(({ job, change }): string[] => {
+  return entries.flatMap(({ job, change, amends }): readonly string[] => {
+    if (amends !== undefined) return sayAmendment(voice, change, amends, events);
     switch (change.kind) {
       case "facts":
         return [
@@ -78,7 +81,7 @@ export function sayWritten(voice: Voice, entries: readonly JobEntry[]): readonly
           texts.savedItem(labelOfStep(voice, change.item.what), nameOf(voice, change.item.owner), change.item.due),
         ];
       case "item_closed":
-        return [texts.closedItem(labelOfStep(voice, change.item))];
+        return [texts.closedItem(itemNamed(voice, change.item, events))];
       case "parts":
         return [texts.savedParts(job, String(Object.keys(change.parts).length))];
       case "file":
@@ -87,12 +90,26 @@ export function sayWritten(voice: Voice, entries: readonly JobEntry[]): readonly
         return [texts.savedTrail(job)];
       case "note":
         return [texts.savedNote(job)];
+      case "unit":
+      case "permit":
+        return [`${texts.savedIn(job)} ${sayChange(voice, change, events)}.`];
       case "planned":
         return [texts.savedPlan(job, change.day, list(change.people.map((person) => nameOf(voice, person))))];
       default:
         return [];
     }
   });
+}
+
+/** What stood and what stands now; the first entry and the newest amendment of it are one. */
+function sayAmendment(voice: Voice, change: JobChange, amends: number, events: readonly JobEvent[]): readonly string[] {
+  const texts = HISTORY_TEXTS[voice.language];
+  const before = effectsOf(events).find(({ number }) => number === rootOf(events, amends));
+  if (before === undefined) return [];
+  const was = sayChange(voice, before.change, events);
+  const entry = String(amends);
+  if (change.kind === "withdrawn") return [texts.wasTakenBack(entry, was)];
+  return [texts.was(entry, was), texts.is(entry, sayChange(voice, change, events))];
 }
 
 function list(words: readonly string[]): string {

@@ -1,171 +1,92 @@
 import type { Books } from "../books/books.ts";
-import type { Answer, FindingOf, FindingSpecs, OutOfRange } from "../declaration/answer.ts";
-import { q } from "../declaration/answer.ts";
-import type { FactSpecs, FactsOf, KnownFacts } from "../declaration/facts.ts";
-import { numberResult } from "../declaration/number-result.ts";
-import type { Source } from "../declaration/source.ts";
-import { declareTopic, type Guidance, PASSED_OVER } from "../declaration/topic.ts";
-import { findByName } from "../equipment/find-model.ts";
-import { isInitialsOrNickname } from "../jobs/customer.ts";
+import type { OutOfRange } from "../declaration/answer.ts";
+import { declareTopic } from "../declaration/topic.ts";
 import type { Job } from "../jobs/job.ts";
-import { LIVE } from "../jobs/job-rules.ts";
-
-const UNLISTED = { optional: true, unlisted: true, byNameOnly: true } as const;
-
-const FACTS = {
-  number: { type: "name", of: "job", optional: true },
-  task: { type: "choice", options: ["show", "new", "leave"], optional: true },
-  customer: { type: "text", ...UNLISTED },
-  /** Not `place`: the open job must not answer for a new one. */
-  town: { type: "name", of: "place", optional: true, byNameOnly: true },
-  day: { type: "day", optional: true },
-  [PASSED_OVER]: { type: "text", ...UNLISTED },
-} as const satisfies FactSpecs;
-
-const FINDINGS = {
-  shown: { job: "word", customer: "word", place: "word" },
-  opened: { job: "word", customer: "word", place: "word" },
-  left: { job: "word" },
-  none_open: { jobs: "count" },
-  unknown_job: { typed: "word" },
-  facts_travel: {},
-  say_number: {},
-  customer_too_much: {},
-  unknown_place: { typed: "word", nearest: "word" },
-  no_record: {},
-  step_survey: {},
-  step_startup: {},
-  step_done: {},
-  step_leave: {},
-  step_new: {},
-  step_open: { job: "word" },
-} as const satisfies FindingSpecs;
-
-const RESULTS = ["jobs_open", "facts_known", "readings_taken", "items_open"] as const;
-type Facts = FactsOf<typeof FACTS>;
-type Id = (typeof RESULTS)[number];
-type F = FindingOf<typeof FINDINGS>;
-
-const RECORD: Source = { basis: "computed", document: "The job's own record" };
-/** Jobs that are offered as buttons, the nearest in time first. */
-const MOST_OFFERED = 6;
+import { amendJob, withdrawEntry } from "../jobs/talk/amend-job.ts";
+import { beginJob, leaveJob } from "../jobs/talk/begin-job.ts";
+import { callBack, cancelJob, changeJob, reopenJob } from "../jobs/talk/change-job.ts";
+import { addItem, closeItem } from "../jobs/talk/items.ts";
+import {
+  JOB_FACTS,
+  JOB_FINDINGS,
+  JOB_RESULTS,
+  type JobAnswer,
+  type JobFacts,
+  type JobFinding,
+  notice,
+  step,
+} from "../jobs/talk/job-facts.ts";
+import { nextQuestion } from "../jobs/talk/job-guide.ts";
+import { listJobs, unknownJob } from "../jobs/talk/list-jobs.ts";
+import { openJob, showHistory, showJob } from "../jobs/talk/show-job.ts";
 
 export const job = declareTopic({
   id: "job",
   work: "short",
   uses: "job",
-  facts: FACTS,
-  results: RESULTS,
-  findings: FINDINGS,
-  tables: { jobs: ["job", "customer", "place", "day"] },
-  guide: { next: askNew, hears: () => false },
+  asksAnew: true,
+  facts: JOB_FACTS,
+  results: JOB_RESULTS,
+  findings: JOB_FINDINGS,
+  tables: {
+    jobs: ["job", "customer", "place", "day", "status"],
+    more_jobs: ["job", "customer", "place", "day", "status"],
+    items: ["place", "what", "owner", "due"],
+    all_items: ["job", "what", "owner", "due"],
+    more_items: ["job", "what", "owner", "due"],
+  },
+  asides: {
+    results: ["items_open"],
+    tables: ["more_jobs", "more_items"],
+  },
+  guide: { next: nextQuestion, hears: () => false },
   // What is told here is about the record, not about the house.
   enters: () => [],
   compute: (facts, books) => {
-    if (facts.task === "new") return begin(facts, books);
-    if (facts.task === "leave") return leave(books);
-    if (facts.number !== undefined) return open(facts.number, books);
-    return books.openJob === undefined ? list(books) : show(books.openJob, books);
+    if (facts.task === "new") return beginJob(facts, books);
+    if (facts.task === "leave") return leaveJob(books) ?? listJobs({}, books);
+    const { openJob: found } = books;
+    if (facts.number !== undefined && found?.number !== facts.number.trim()) return unknownJob(facts.number, books);
+    const asked = found === undefined ? undefined : actOn(found, facts, books);
+    if (asked !== undefined) return asked;
+    if (isAboutOne(facts) && found === undefined)
+      return { ...listJobs({}, books), headline: { code: "which_job", data: {} } };
+    if (found !== undefined && facts.number !== undefined) return openJob(found, books);
+    const isList = facts.list === true || [facts.which, facts.day, facts.whose].some((told) => told !== undefined);
+    return isList || found === undefined ? listJobs(facts, books) : showJob(found, books);
   },
 });
 
-/** A new job asks for whom, where and when; everything else is answered at once. */
-function askNew(known: KnownFacts): Guidance<F> | undefined {
-  if (known["task"]?.value !== "new") return undefined;
-  const passed = String(known[PASSED_OVER]?.value ?? "").split(",");
-  const next = ["customer", "town", "day"].find((fact) => known[fact] === undefined && !passed.includes(fact));
-  return next === undefined ? undefined : { fact: next };
+type Asked = JobAnswer | OutOfRange<JobFinding> | undefined;
+
+/** What is wanted of one job; nothing where it is only to be shown. */
+function actOn(found: Job, facts: JobFacts, books: Books): Asked {
+  const { task } = facts;
+  if (facts.amend !== undefined || task === "amend") return amendJob(found, facts, books);
+  if (facts.withdraw !== undefined || task === "withdraw") return withdrawEntry(found, facts.withdraw, books);
+  if (facts.item_done !== undefined || task === "item_done") return closeItem(found, facts.item_done, books);
+  if (facts.item !== undefined || task === "item") return addItem(found, facts, books);
+  if (facts.call_back !== undefined || task === "call_back") return callBack(found, facts.call_back, books);
+  if (facts.cancel !== undefined || task === "cancel") return cancelJob(found, facts.cancel, books);
+  if (task === "reopen") return reopenJob(found, books);
+  if (task === "history") return showHistory(found, books);
+  if (task === "close") return sayDone(found);
+  return changes(facts) ? changeJob(found, facts, books) : undefined;
 }
 
-function begin({ customer = "", town, day }: Facts, books: Books): Answer<Id, F> | OutOfRange<F> {
-  if (!isInitialsOrNickname(customer))
-    return { kind: "out-of-range", fact: "customer", value: customer, reason: { code: "customer_too_much", data: {} } };
-  const [own] = books.places;
-  const wanted = town ?? own?.name ?? books.company.town;
-  const there = findByName(books.places, wanted);
-  if (!there.ok) {
-    const reason: F = { code: "unknown_place", data: { typed: wanted, nearest: there.nearest.join(", ") } };
-    return { kind: "out-of-range", fact: "town", value: wanted, reason };
-  }
-  const number = books.nextJob;
-  if (number === undefined) return notice({ code: "no_record", data: {} }, books);
-  return {
-    ...notice({ code: "opened", data: { job: number, customer, place: there.entry.name } }, books),
-    verdict: "good",
-    findings: [{ code: "facts_travel", data: {} }],
-    next: steps(),
-    acts: [{ kind: "begin", job: number, customer, place: there.entry.name, ...(day !== undefined && { day }) }],
-  };
+/** A day alone asks for the jobs of that day; with a number or people it is a plan. */
+function changes({ task, number, day, crew, planned_unit, permit_number, note }: JobFacts): boolean {
+  const isPlan = task === "plan" || crew !== undefined || (number !== undefined && day !== undefined);
+  return isPlan || [planned_unit, permit_number, note].some((told) => told !== undefined);
 }
 
-function leave(books: Books): Answer<Id, F> {
-  const { openJob } = books;
-  if (openJob === undefined) return list(books);
-  return { ...notice({ code: "left", data: { job: openJob.number } }, books), acts: [{ kind: "leave" }] };
+/** True where one job is meant, so that it must be known which. */
+function isAboutOne(facts: JobFacts): boolean {
+  const { amend, withdraw, item, item_done, call_back, cancel, task } = facts;
+  const isTold = [amend, withdraw, item, item_done, call_back, cancel].some((told) => told !== undefined);
+  return isTold || (task !== undefined && task !== "show") || changes(facts);
 }
 
-function open(typed: string, books: Books): Answer<Id, F> {
-  const wanted = typed.trim();
-  const found = books.openJob?.number === wanted ? books.openJob : books.jobs.find(({ number }) => number === wanted);
-  if (found === undefined)
-    return { ...list(books), verdict: "no", headline: { code: "unknown_job", data: { typed: wanted } } };
-  return { ...show(found, books), acts: [{ kind: "open", job: found.number }] };
-}
-
-function show(one: Job, books: Books): Answer<Id, F> {
-  const { number, customer, place } = one;
-  return {
-    ...notice({ code: "shown", data: { job: number, customer, place } }, books),
-    results: [
-      count("facts_known", Object.keys(one.facts).length),
-      count("readings_taken", Object.keys(one.readings).length),
-      count("items_open", one.items.filter(({ closed }) => closed === undefined).length),
-    ],
-    findings: [{ code: "facts_travel", data: {} }],
-    next: [
-      ...(LIVE.includes(one.status) ? steps() : []),
-      { say: { code: "step_leave", data: {} }, request: "job leave" },
-    ],
-    job: one,
-  };
-}
-
-/** What lies ahead: the jobs that are not closed, by day. */
-function list(books: Books): Answer<Id, F> {
-  const ahead = [...books.jobs]
-    .filter(({ status }) => status !== "cancelled" && status !== "complete")
-    .sort((a, b) => (a.day ?? "~").localeCompare(b.day ?? "~") || a.number.localeCompare(b.number));
-  return {
-    ...notice({ code: "none_open", data: { jobs: q("count", ahead.length) } }, books),
-    results: [count("jobs_open", ahead.length)],
-    findings: [{ code: "say_number", data: {} }],
-    ...(ahead.length > 0 && {
-      tables: [
-        { id: "jobs", rows: ahead.map(({ number, customer, place, day }) => [number, customer, place, day ?? "–"]) },
-      ],
-    }),
-    next: [
-      ...ahead.slice(0, MOST_OFFERED).map(({ number }) => ({
-        say: { code: "step_open" as const, data: { job: number } },
-        request: `job number=${number}`,
-      })),
-      { say: { code: "step_new", data: {} }, request: "job new" },
-    ],
-  };
-}
-
-function notice(headline: F, books: Books): Answer<Id, F> {
-  return { kind: "answer", verdict: "info", headline, results: [count("jobs_open", books.jobs.length)], findings: [] };
-}
-
-function steps(): NonNullable<Answer<Id, F>["next"]> {
-  return [
-    { say: { code: "step_survey", data: {} }, request: "survey" },
-    { say: { code: "step_startup", data: {} }, request: "startup" },
-    { say: { code: "step_done", data: {} }, request: "done" },
-  ];
-}
-
-function count(id: Id, value: number) {
-  return numberResult(id, q("count", value), "n", {}, RECORD);
+function sayDone({ number }: Job): JobAnswer {
+  return notice({ code: "close_with_done", data: { job: number } }, { next: [step("step_done", "done")] });
 }

@@ -5,6 +5,7 @@ import { numberResult } from "../declaration/number-result.ts";
 import { nameWithUnit } from "../declaration/run-topic.ts";
 import type { Topic } from "../declaration/topic.ts";
 import { factOfStep, STARTUP_FACTS } from "../jobs/startup-facts.ts";
+import { faultOfStep } from "../jobs/startup-fault.ts";
 import type { StepState, Told } from "../jobs/startup-state.ts";
 import { STARTUP_HABIT, type StartupSite, type StartupStep } from "../jobs/startup-step.ts";
 import { COLD_C } from "../jobs/startup-steps/first-rise.ts";
@@ -87,7 +88,7 @@ function answer(told: Told, books: Books): Answer<(typeof RESULTS)[number], F> {
   const open = asked.filter(({ state }) => !isSettled(state));
   const steps = q("count", asked.length);
   const left = q("count", open.length);
-  const isOutside = open.some(({ state }) => state.kind === "read");
+  const outside = asked.find(({ state }) => state.kind === "read" && state.isAccepted === false);
   return {
     kind: "answer",
     verdict: open.length === 0 ? "good" : "caution",
@@ -105,7 +106,7 @@ function answer(told: Told, books: Books): Answer<(typeof RESULTS)[number], F> {
     ],
     tables: [tabulateSteps(walked)],
     next: [
-      ...(isOutside ? [{ say: say("step_fault"), request: "fault" }] : []),
+      ...(outside === undefined ? [] : [{ say: say("step_fault"), request: faultOfStep(outside.step, outside.state) }]),
       ...(told["list"] === true ? [{ say: say("step_walk"), request: "startup" }] : []),
       ...(books.openJob === undefined ? [] : [{ say: say("step_close"), request: "done" }]),
     ],

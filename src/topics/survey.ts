@@ -1,4 +1,5 @@
 import type { Books } from "../books/books.ts";
+import { CREW_WORDS } from "../crew/crew-words.ts";
 import type { Answer, FindingOf, FindingSpecs, NextStep, OutOfRange } from "../declaration/answer.ts";
 import { q } from "../declaration/answer.ts";
 import { commonFacts } from "../declaration/common-facts.ts";
@@ -17,6 +18,7 @@ import type { JobAct } from "../jobs/job-act.ts";
 import { collectKit } from "../jobs/kit.ts";
 import { KIT_RULES } from "../jobs/kit-rules-table.ts";
 import { readKitTold } from "../jobs/kit-told-facts.ts";
+import { tabulateKit, wireFor } from "../jobs/survey-end.ts";
 import { type ExpansionPlan, planExpansion, pressureCeiling_kPa } from "../physics/expansion-plan.ts";
 import { toBase } from "../units/convert.ts";
 
@@ -32,6 +34,8 @@ const FINDINGS = {
   room_small: { room: "room_volume", asked: "room_volume" },
   plate_asks: { breaker: "current", supply: "voltage" },
   supply_not_on_plate: { supply: "voltage" },
+  ...CREW_WORDS,
+  wire_asks: { conductor: "word", run: "length", drop: "share" },
   kit_counts: { parts: "count" },
   not_kept: {},
   unknown_model: { typed: "word", nearest: "word" },
@@ -59,6 +63,8 @@ export const survey = declareTopic({
   facts: SURVEY_FACTS,
   results: RESULTS,
   findings: FINDINGS,
+  tables: { kit: ["part", "amount"] },
+  asides: { tables: ["kit"] },
   compute: (facts, books) => refuse(facts, books) ?? answer(facts, books),
   site: (facts, books) => ({ ...describeSite(facts, unitOf(facts, books)), work: "survey" }),
   // A danger to life is what the visit found, whatever else was told.
@@ -88,8 +94,8 @@ function answer(facts: SurveyFacts, books: Books): Answer<Id, F> {
   const missing = SURVEY_NEEDS.filter((id) => values[id] === undefined);
   const unit = unitOf(facts, books);
   const told = q("count", Object.keys(values).length);
-  const { lines } = collectKit(KIT_RULES, { ...readKitTold(values), ...(unit && { unit }) });
-  const parts = q("count", lines.length);
+  const kit = collectKit(KIT_RULES, { ...readKitTold(values), ...(unit && { unit }) });
+  const parts = q("count", kit.lines.length);
   const plan = expansionOf(facts, unit);
   return {
     kind: "answer",
@@ -115,6 +121,7 @@ function answer(facts: SurveyFacts, books: Books): Answer<Id, F> {
       { code: "kit_counts", data: { parts } },
       ...(books.openJob === undefined ? [{ code: "not_kept" as const, data: {} }] : []),
     ],
+    ...(kit.lines.length > 0 && { tables: [tabulateKit(kit, books)] }),
     next: nextSteps(facts, unit),
     acts: actsOf(unit, books),
   };
@@ -188,7 +195,7 @@ function sayRoom({ room_volume_m3 }: SurveyFacts, unit: CatalogueModel | undefin
   return [{ code: room_volume_m3 < asked_m3 ? "room_small" : "room_enough", data }];
 }
 
-function sayCircuit({ supply_V }: SurveyFacts, unit: CatalogueModel | undefined): readonly F[] {
+function sayCircuit({ supply_V, circuit_length_m }: SurveyFacts, unit: CatalogueModel | undefined): readonly F[] {
   if (unit === undefined) return [];
   const { supplies_V, breaker_A } = unit.circuit;
   if (supply_V === undefined)
@@ -196,7 +203,11 @@ function sayCircuit({ supply_V }: SurveyFacts, unit: CatalogueModel | undefined)
   const supply = q("voltage", supply_V);
   const isNear = supplies_V.some((plate_V) => Math.abs(plate_V - supply_V) <= toBase(5, "percent") * plate_V);
   if (!isNear) return [{ code: "supply_not_on_plate", data: { supply } }];
-  return [{ code: "plate_asks", data: { breaker: q("current", breaker_A), supply } }];
+  const wire = wireFor(unit, supply_V, circuit_length_m);
+  return [
+    { code: "plate_asks", data: { breaker: q("current", breaker_A), supply } },
+    ...(wire === undefined ? [] : [{ code: "wire_asks" as const, data: wire }]),
+  ];
 }
 
 /** The answers that can be had now, each with what was told; the job hands on the rest. */

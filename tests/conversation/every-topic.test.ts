@@ -64,7 +64,7 @@ describe.each(READERS)("in $language and $units", { timeout: 240_000 }, (reader)
       for (const { say: example } of examples) {
         const talk = startTalk(reader, library);
         const card = talk.say(example);
-        const { guide, uses } = library.topics.get(topic) ?? {};
+        const { guide, uses, asksAnew } = library.topics.get(topic) ?? {};
         if (uses === "job" && talk.state.walk?.topic !== topic && talk.state.last?.topic !== topic) {
           // Without a job open it says which words open one.
           expect(textsOf(card).join(" "), example).toMatch(/job|trabajo/);
@@ -78,7 +78,8 @@ describe.each(READERS)("in $language and $units", { timeout: 240_000 }, (reader)
         }
         expect(card.verdict, `${example}: ${card.summary}`).toBeDefined();
         expect(talk.state.last?.topic).toBe(topic);
-        expect(talk.say(say.how()).blocks.length).toBeGreaterThan(2);
+        // What only looks into the record computes nothing, and says so.
+        expect(talk.say(say.how()).blocks.length).toBeGreaterThan(asksAnew === true ? 0 : 2);
         expect(talk.say(say.form(topic)).blocks.map(({ kind }) => kind)).toContain("form");
         expect(talk.say(say.help(topic)).title).toBe(card.title);
       }

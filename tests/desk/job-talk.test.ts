@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { SIGNS } from "../../src/jobs/startup-fault.ts";
 import type { Caller } from "../../src/ports/store.ts";
+import { library } from "../support/ask-library.ts";
 import { fixtureBooks } from "../support/fixture-books.ts";
 import { ANA, BEN, jobOf, openJobDesk, sayAll, TEAM_BOOKS } from "../support/job-desk.ts";
 import { buttonOf, headlineOf, promptOf, textsOf } from "../support/talk.ts";
@@ -180,6 +182,23 @@ describe("starting up", () => {
     const card = await sayAll(desk, ...SURVEYED, "startup", "done", "done");
     const kindsOfBlocks = card.blocks.map(({ kind }) => kind);
     expect(kindsOfBlocks.indexOf("caution")).toBeLessThan(kindsOfBlocks.indexOf("question"));
+  });
+
+  test("a reading outside what is accepted offers the fault walk, which knows the sign", async () => {
+    const desk = openJobDesk();
+    await sayAll(desk, ...SURVEYED, "startup", "done", "done", "done", "66 psi", "65 psi", "done", "0.2 ohm", "240 V");
+    const asked = await sayAll(desk, "done", "done", "125 F", "done", "skip", "skip", "150 F");
+    expect(buttonOf(asked, "Look for the fault").say).toBe("fault symptom=too_hot");
+    const fault = await desk.press(buttonOf(asked, "Look for the fault"));
+    expect(fault.title).toBe("Find a fault");
+    expect(promptOf(fault)).not.toMatch(/wrong/);
+    expect((await jobOf(desk.store, "1001"))?.readings["outlet_temperature"]).toMatchObject({ isAccepted: false });
+  });
+
+  test("every sign is a symptom of the fault walk", () => {
+    const known = library.faults.symptoms.map(({ id }) => id);
+    for (const { low, high } of Object.values(SIGNS))
+      for (const sign of [low, high]) if (sign !== undefined) expect(known).toContain(sign);
   });
 
   test("a critical step that is skipped asks why, and goes on with the reason", async () => {

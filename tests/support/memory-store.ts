@@ -15,6 +15,7 @@ import type {
   KeptMark,
   OpenWalk,
   Person,
+  Role,
   Store,
   WorkspaceStore,
 } from "../../src/ports/store.ts";
@@ -26,6 +27,7 @@ interface Conversation {
   readonly at_ms: number;
 }
 interface Rows {
+  readonly roles: Readonly<Record<string, Role>>;
   readonly people: Map<string, Person>;
   readonly callers: Map<string, string>;
   readonly conversations: Map<string, Conversation>;
@@ -60,7 +62,8 @@ export interface MemoryStore extends Store {
  * A store in memory for tests. Callers whose organisations have the same name share a workspace. Everything goes
  * through JSON, as in a database.
  */
-export function createMemoryStore(): MemoryStore {
+/** @param roles of callers by their id at the door; everybody else is a technician */
+export function createMemoryStore(roles: Readonly<Record<string, Role>> = {}): MemoryStore {
   const workspaces = new Map<string, Rows>();
   const faults: StoreFaults = {};
   const commits: Exchange[] = [];
@@ -69,7 +72,7 @@ export function createMemoryStore(): MemoryStore {
     commits,
     openWorkspace: async ({ organisation, door }) => {
       if (faults.failOpen) throw faults.failOpen;
-      const rows = workspaces.get(organisation) ?? emptyRows();
+      const rows = workspaces.get(organisation) ?? { ...emptyRows(), roles };
       workspaces.set(organisation, rows);
       return openRows(organisation, rows, door, faults, commits);
     },
@@ -270,7 +273,7 @@ function findPerson(rows: Rows, caller: Caller): Person {
   const id = rows.callers.get(callerKey(caller)) ?? `p${rows.people.size + 1}`;
   const known = rows.people.get(id);
   if (known !== undefined) return copy(known);
-  const person: Person = { id, name: caller.name, role: "technician", language: "en", units: "us" };
+  const person: Person = { id, name: caller.name, role: rows.roles[caller.user] ?? "technician", language: "en", units: "us" };
   rows.people.set(id, person);
   rows.callers.set(callerKey(caller), id);
   return copy(person);
@@ -282,6 +285,7 @@ function callerKey({ door, user }: Caller): string {
 
 function emptyRows(): Rows {
   return {
+    roles: {},
     people: new Map(),
     callers: new Map(),
     conversations: new Map(),

@@ -102,7 +102,8 @@ describe.each(EXAMPLES)("$language: $example", { timeout: 120_000 }, ({ id, lang
     const { topic, result } = ask(example, language);
     expect(topic).toBe(id);
     if (result.kind !== "answer") throw new Error(`not answered: ${JSON.stringify(result)}`);
-    expect(result.results.length).toBeGreaterThan(0);
+    // What only looks into the record computes nothing.
+    if (topicOf(id).asksAnew !== true) expect(result.results.length).toBeGreaterThan(0);
     for (const { id: name, how } of result.results) {
       expect(topicOf(id).results).toContain(name);
       expect(how.equation.length, name).toBeGreaterThan(0);

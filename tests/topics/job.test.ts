@@ -29,9 +29,13 @@ describe("job", () => {
     expect(opened).toMatchObject({ kind: "answer", acts: [{ kind: "open", job: "1001" }] });
     const requests = (result: ReturnType<typeof ask>) =>
       result.kind === "answer" ? (result.next ?? []).map(({ request }) => request) : [];
-    expect(requests(opened)).toEqual(["survey", "startup", "done", "job leave"]);
+    expect(requests(opened)).toEqual(["survey", "job number=1001 history", "job leave"]);
     const closed = openJobWith({ kind: "status", status: "complete" });
-    expect(requests(ask(job, { number: "1001" }, { openJob: closed }))).toEqual(["job leave"]);
+    expect(requests(ask(job, { number: "1001" }, { openJob: closed }))).toEqual([
+      "job number=1001 task=call_back",
+      "job number=1001 history",
+      "job leave",
+    ]);
   });
 
   test("begins a job only under a number that it was lent", () => {

@@ -5,7 +5,7 @@ import type { QuantityToken } from "../../units/written-value.ts";
 import { type KnownName, matchName } from "./known-names.ts";
 import type { Lexeme, PlainText } from "./lexeme.ts";
 import { readDay } from "./read-day.ts";
-import { readPairValue } from "./read-pair.ts";
+import { readPairValue, readRest } from "./read-pair.ts";
 import { decimalMark, type TypedOptions } from "./read-typed.ts";
 import type { Meaning, TopicWords } from "./topic-words.ts";
 
@@ -137,9 +137,20 @@ function stepPhrase(
     const value = readPairValue(plain, end + 1, names, words, options);
     return { end: value.end, lexeme: { kind: "pair", key: text, facts: names, start: at, ...value } };
   }
+  const rest = facts.length === 1 ? readRest(plain, end, facts, words) : undefined;
+  if (rest !== undefined) return { end: rest.end, lexeme: { kind: "pair", key: text, facts, start: at, ...rest } };
+  // "call back" with nothing behind it is what is wanted; what the customer said is asked for.
+  const wanted = meanings.filter(({ as }) => as === "option");
+  if (wanted.length > 0 && facts.length === 1 && takesRest(words, facts))
+    return { end, lexeme: { kind: "word", start: at, end, text, meanings: wanted } };
   if (meanings.every(({ as }) => as === "filler" || as === "yes")) return { end };
   if (meanings.every(({ as }) => as === "filler" || as === "yes" || as === "break")) return { end, lexeme: BREAK };
   return { end, lexeme: { kind: "word", start: at, end, text, meanings } };
+}
+
+function takesRest({ facts }: TopicWords, [fact = ""]: readonly string[]): boolean {
+  const spec = facts[fact];
+  return spec?.type === "text" && spec.takesRest === true;
 }
 
 function stepUnknown({ text, folded }: PlainText, at: number, words: TopicWords): Step {

@@ -1,8 +1,10 @@
+import type { FactSpec } from "../../declaration/facts.ts";
 import type { Library } from "../../library.ts";
 import { foldText } from "../../units/fold-text.ts";
 import { normaliseText } from "../../units/normalise-text.ts";
+import { endsWord, matchPhrase } from "../../units/phrase-book.ts";
 import { findTopic, missTopic } from "./find-topic.ts";
-import { lexRequest } from "./lex-request.ts";
+import { lexRequest, type Span } from "./lex-request.ts";
 import type { Lexeme, PlainText, ValueLexeme } from "./lexeme.ts";
 import { nameValues } from "./name-values.ts";
 import { isBareNumber, notePairs, noteStrays, noteUnknownWords } from "./note-problems.ts";
@@ -27,7 +29,7 @@ export function parseRequest(text: string, library: Library, options: RequestOpt
   const found = findTopic(plain.folded, library, options.topic);
   if (found === undefined) return missTopic(plain.folded, plain.text, library, options.language);
   const words = wordsOf(library, found.topic);
-  const lexemes = lexRequest(plain, words, options, found.span);
+  const lexemes = lexRequest(plain, words, options, isFlag(plain, words, found.span) ? undefined : found.span);
   const notebook = openNotebook();
   const ownWords = ownWordsFact(words);
   if (ownWords === undefined) readLexemes(plain, lexemes, words, options, notebook);
@@ -37,6 +39,16 @@ export function parseRequest(text: string, library: Library, options: RequestOpt
     notePairs(lexemes, words, options, notebook);
   }
   return closeNotebook(notebook, found.topic.id);
+}
+
+/** The word that opened a topic may say more: "jobs" are many. */
+function isFlag({ folded }: PlainText, { book, facts }: TopicWords, span: Span | undefined): boolean {
+  const match = span && matchPhrase(book, folded, span.start, endsWord);
+  return match?.meanings.some((meaning) => meaning.as === "fact" && isSilentFlag(facts[meaning.fact])) === true;
+}
+
+function isSilentFlag(spec: FactSpec | undefined): boolean {
+  return spec?.type === "flag" && spec.unlisted === true;
 }
 
 function readLexemes(

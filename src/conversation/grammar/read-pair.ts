@@ -53,6 +53,28 @@ function endOfText(folded: string, start: number): number {
   return folded.length;
 }
 
+/** What stands behind the word of a fact that takes the rest, up to the next word of a fact with an equals sign. */
+export function readRest(
+  { text, folded }: PlainText,
+  at: number,
+  [fact = ""]: readonly string[],
+  words: TopicWords,
+): PairValue | undefined {
+  const spec = words.facts[fact];
+  if (spec?.type !== "text" || spec.takesRest !== true) return undefined;
+  let end = at;
+  while (end < folded.length && folded.charAt(end) !== "\n" && !(end > at && startsKey(folded, end, words))) end++;
+  const rest = text.slice(at, end).replace(/^[\s:,=-]+|[\s,;]+$/g, "");
+  return /[\p{L}\p{N}]/u.test(rest) ? { text: rest, end } : undefined;
+}
+
+/** True for a word of a fact with an equals sign. */
+function startsKey(folded: string, at: number, { book }: TopicWords): boolean {
+  if (!" ,;".includes(folded.charAt(at - 1)) || folded.charAt(at) === " ") return false;
+  const phrase = matchPhrase(book, folded, at, (text, end) => /^ ?=/.test(text.slice(end, end + 2)));
+  return phrase?.meanings.some(({ as }) => as === "fact") === true;
+}
+
 function endOfDay(
   { folded }: PlainText,
   start: number,

@@ -139,6 +139,7 @@ export const common: CommonTexts = {
   notSet: "not set",
   how: "How?",
   howTitle: (topic) => `How: ${topic}`,
+  nothingComputed: "Nothing was computed for this: it is what the record says.",
   howOf: (result) => `How: ${result}`,
   workingOn: (topic, share) => `Working on it: ${topic}, ${share}`,
   cancel: "Cancel",

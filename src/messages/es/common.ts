@@ -140,6 +140,7 @@ export const common: CommonTexts = {
   notSet: "sin dato",
   how: "¿Cómo?",
   howTitle: (topic) => `Cómo se calcula: ${topic}`,
+  nothingComputed: "Aquí no se calculó nada: es lo que dice el registro.",
   howOf: (result) => `Cómo: ${result}`,
   workingOn: (topic, share) => `Calculando: ${topic}, ${share}`,
   cancel: "Cancelar",

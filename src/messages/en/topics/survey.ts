@@ -1,6 +1,7 @@
 import type { survey } from "../../../topics/survey.ts";
 import type { TopicTexts } from "../../topic-texts.ts";
 import { commonFacts } from "../common-facts.ts";
+import { crewWords } from "../crew-words.ts";
 import { texts as caution } from "./caution.ts";
 import { texts as kit } from "./kit.ts";
 import { texts as room } from "./room.ts";
@@ -65,6 +66,9 @@ export const texts: TopicTexts<typeof survey> = {
       `The room has ${room}, less than the ${asked} of the unit's sheet. Look at “room”.`,
     plate_asks: ({ breaker, supply }) => `The plate asks for a ${breaker} breaker at ${supply}.`,
     supply_not_on_plate: ({ supply }) => `The unit is not made for ${supply}.`,
+    ...crewWords,
+    wire_asks: ({ conductor, run, drop }) =>
+      `At ${run} one way, ${conductor} loses ${drop}. Who decides: the electrician and the local code.`,
     kit_counts: ({ parts }) => `The kit has ${parts} kinds of parts so far.`,
     not_kept: () => "No job is open, so this is kept only here. Type “job” and its number first.",
     unknown_model: ({ typed, nearest }) => `No model “${typed}” in the catalogue. Close: ${nearest}.`,
@@ -76,4 +80,5 @@ export const texts: TopicTexts<typeof survey> = {
     step_caution: () => "All cautions",
     step_kit: () => "Kit",
   },
+  tables: { kit: { title: "What to bring", columns: { part: "Part", amount: "Amount" } } },
 };

@@ -1,6 +1,7 @@
 import type { survey } from "../../../topics/survey.ts";
 import type { TopicTexts } from "../../topic-texts.ts";
 import { commonFacts } from "../common-facts.ts";
+import { crewWords } from "../crew-words.ts";
 import { texts as caution } from "./caution.ts";
 import { texts as kit } from "./kit.ts";
 import { texts as room } from "./room.ts";
@@ -65,6 +66,9 @@ export const texts: TopicTexts<typeof survey> = {
       `El cuarto tiene ${room}, menos que los ${asked} de la hoja del equipo. Ver «cuarto».`,
     plate_asks: ({ breaker, supply }) => `La placa pide un interruptor de ${breaker} a ${supply}.`,
     supply_not_on_plate: ({ supply }) => `El equipo no está hecho para ${supply}.`,
+    ...crewWords,
+    wire_asks: ({ conductor, run, drop }) =>
+      `A ${run} de ida, ${conductor} pierde ${drop}. Deciden el electricista y el código local.`,
     kit_counts: ({ parts }) => `La lista lleva hasta ahora ${parts} clases de piezas.`,
     not_kept: () => "No hay un trabajo abierto: esto queda solo aquí. Antes, escribir «trabajo» y su número.",
     unknown_model: ({ typed, nearest }) => `No hay un modelo «${typed}» en el catálogo. Parecidos: ${nearest}.`,
@@ -76,4 +80,5 @@ export const texts: TopicTexts<typeof survey> = {
     step_caution: () => "Todas las precauciones",
     step_kit: () => "Lista de piezas",
   },
+  tables: { kit: { title: "Qué llevar", columns: { part: "Pieza", amount: "Cantidad" } } },
 };

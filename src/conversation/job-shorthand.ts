@@ -1,0 +1,28 @@
+import type { Scene } from "./turn.ts";
+
+const TOPIC = "job";
+/** A number alone, as jobs are called; with fewer figures it is a quantity unless its sign says otherwise. */
+const BARE_NUMBER = /^(#\s?\d{3,9}|\d{4,9})[.!?]?$/;
+/** What people say of a job without the word for it, at the beginning of a message. */
+const OF_A_JOB = /^(?:history|historial|note|nota)\b(?=[\s:,]|$)/i;
+
+/**
+ * The message as a request about a job, where it is one without saying so: a job's number alone, a note, the history. A
+ * number that answers a question, or that nobody has as a job while something else was talked about, stays a number.
+ */
+export function sayJob(scene: Scene): Scene {
+  const { text, state, names, library } = scene;
+  if (!library.topics.has(TOPIC)) return scene;
+  const said: Scene = { ...scene, text: `${TOPIC} ${text}` };
+  const about = state.walk?.topic ?? state.last?.topic;
+  if (OF_A_JOB.test(text) && state.walk === undefined) return said;
+  const [, number] = BARE_NUMBER.exec(text.trim()) ?? [];
+  if (number === undefined) return scene;
+  const figures = number.replace(/\D/g, "");
+  const isKnown = names.job?.includes(figures) === true;
+  const named: Scene = { ...scene, text: `${TOPIC} number=${figures}` };
+  const isSigned = number !== figures;
+  if (isSigned) return isKnown || state.walk === undefined ? named : scene;
+  if (state.walk !== undefined) return scene;
+  return isKnown || about === undefined || about === TOPIC ? named : scene;
+}
