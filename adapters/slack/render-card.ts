@@ -102,5 +102,6 @@ function renderEach(blocks: readonly Block[], title: string): readonly Rendered[
 
 function buttonsOf(block: Block): number {
   if (block.kind === "buttons") return block.buttons.length;
+  if (block.kind === "question") return block.day === undefined ? 0 : 1;
   return block.kind === "form" ? 1 : 0;
 }
