@@ -16,8 +16,7 @@ export function renderQuestion(
 ${question.progress === undefined ? undefined : html`<p class="question-progress" dir="auto">${question.progress}</p>`}
 <h3 class="question-prompt" id="${id}-prompt" dir="auto">${question.prompt}</h3>
 ${question.help === undefined ? undefined : html`<p class="question-help" id="${id}-help" dir="auto">${question.help}</p>`}
-${question.day && renderDayPick(question.day, question.prompt, { id, texts })}
-${answers && (renderList(answers.buttons, question.prompt, { id, texts }) ?? renderButtons(answers, { id, texts }))}
+${question.day && renderDayPick(question.day, question.prompt, { id, texts })}${answers && (renderList(answers.buttons, question.prompt, { id, texts }) ?? renderButtons(answers, { id, texts }))}
 </div>`;
 }
 

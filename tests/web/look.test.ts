@@ -46,7 +46,7 @@ describe.each([320, 390, 768, 1280])("%i px wide", (width) => {
 test("everything to touch is at least 44 px high and wide on a phone", async () => {
   await usePage(sampleDesk(), PHONE, async ({ page }) => {
     const measure = () =>
-      page.$$eval("button, select, textarea, summary, .radio, input[type=text]", (elements) =>
+      page.$$eval("button, select, textarea, summary, .radio, input[type=text], input[type=date], input[type=number]", (elements) =>
         elements
           .map((element) => ({ box: element.getBoundingClientRect(), name: element.textContent || element.id }))
           .filter(({ box }) => box.width > 0)
@@ -299,6 +299,18 @@ describe("an answer with more than a phone should show at once", () => {
       expect(new Set(widths.map(Math.round)).size).toBe(1);
     });
   });
+});
+
+test("a day is picked in a calendar and answers its question", async () => {
+  const desk = sampleDesk();
+  await usePage(desk, PHONE, async ({ page, faults }) => {
+    await sayAll(page, ["dayQuestion"]);
+    await page.getByLabel("On which day?").last().fill("2026-12-24");
+    await page.tap(".choice >> text=Answer");
+    await answered(page, 2);
+    expect(faults).toEqual([]);
+  });
+  expect(desk.received.at(-1)).toMatchObject({ text: "2026-12-24", aim: { walk: "w4", fact: "day" } });
 });
 
 test("of many answers one is picked from a list, by its name, and answers that question", async () => {
