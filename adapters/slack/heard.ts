@@ -1,4 +1,5 @@
 import type { Inbound } from "../../src/desk.ts";
+import type { FileRef } from "./fetch-file.ts";
 
 /** Where somebody spoke, so that the answer finds its way back. */
 export interface Place {
@@ -20,6 +21,8 @@ export interface Place {
 export interface Heard {
   readonly inbound: Inbound;
   readonly place: Place;
+  /** Photos and papers that came with it; fetched only when the desk wants them. */
+  readonly files?: readonly FileRef[];
 }
 
 /** A channel, or one thread of it; in a direct message and for a slash command always the channel. */

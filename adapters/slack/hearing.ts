@@ -1,6 +1,7 @@
 import { randomBytes } from "node:crypto";
 import type { Desk, Inbound, Reply } from "../../src/desk.ts";
 import type { Card, FormBlock } from "../../src/messages/card.ts";
+import type { SentFile } from "../../src/ports/files.ts";
 import { type AnswerSteps, openAnswerSteps } from "./answer-steps.ts";
 import { type Delivered, rememberDeliveries } from "./deliveries.ts";
 import type { DoorLog } from "./door-log.ts";
@@ -39,7 +40,9 @@ export class Hearing {
   }
 
   /** Starts the answer and returns at once. */
-  answer({ inbound, place }: Heard, calls: SlackCalls): void {
+  answer(heard: Heard, calls: SlackCalls): void {
+    const { place } = heard;
+    const inbound = withFiles(heard, calls);
     const steps = this.#openSteps(place, calls);
     const { isFirst, result } = this.#receive(inbound, steps);
     if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#give(reply, steps, place, calls));
@@ -123,6 +126,16 @@ export class Hearing {
     this.#settings.log.error({ id, error, delivery, conversation }, "no answer could be given");
     return id;
   }
+}
+
+/** Files are fetched when the desk reads them, after Slack has its acknowledgement. */
+function withFiles({ inbound, files = [] }: Heard, calls: SlackCalls): Inbound {
+  if (files.length === 0) return inbound;
+  const sent = files.map((file): SentFile => {
+    const { name, size_B } = file;
+    return { name, ...(size_B !== undefined && { size_B }), read: () => calls.readFile(file) };
+  });
+  return { ...inbound, files: sent };
 }
 
 function routeFor(place: Place, calls: SlackCalls): Route {

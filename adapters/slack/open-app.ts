@@ -59,7 +59,7 @@ export function openApp(settings: AppSettings): AckedApp {
       ...(apiUrl !== undefined && { slackApiUrl: apiUrl }),
     },
   });
-  const callsFor = (client: WebClient) => createSlackCalls(client, queue, fetchFn);
+  const callsFor = (client: WebClient) => createSlackCalls(client, queue, fetchFn, apiUrl);
   const answer = (heard: Heard | undefined, client: WebClient) => {
     if (heard !== undefined) hearing.answer(heard, callsFor(client));
   };

@@ -21,6 +21,8 @@ export interface FakeSlack {
   readonly apiUrl: string;
   readonly calls: readonly Call[];
   responseUrl(name: string): string;
+  /** Where a file that somebody sent stands; `script` says what is there. */
+  fileUrl(name: string): string;
   /** Answers calls of a method so, while the script gives an answer. */
   script(method: string, script: Script): void;
   /** The call of this method with this number from 0, as soon as it comes. */
@@ -49,6 +51,7 @@ export async function openFakeSlack(): Promise<FakeSlack> {
     apiUrl: `http://127.0.0.1:${port}/api/`,
     calls,
     responseUrl: (name) => `http://127.0.0.1:${port}/respond/${name}`,
+    fileUrl: (name) => `http://127.0.0.1:${port}/files/${name}`,
     script: (method, script) => {
       scripts.set(method, script);
     },
@@ -98,5 +101,6 @@ function usualAnswer({ method, body }: Call, number: number, host = ""): Answer 
 
 function reply(response: ServerResponse, { status = 200, headers = {}, body = {} }: Answer): void {
   response.writeHead(status, { "content-type": "application/json", ...headers });
+  if (body instanceof Uint8Array) return void response.end(body);
   response.end(typeof body === "string" ? body : JSON.stringify(body));
 }
