@@ -14,6 +14,8 @@ export interface Place {
   readonly responseUrl?: string;
   /** Allows to open one modal, for 3 s. */
   readonly trigger?: string;
+  /** True where everything that follows is for this person alone. */
+  readonly isForAsker?: boolean;
   /** True when the pressed button stands in a question, or under work that goes on, that only this person sees. */
   readonly isOwnQuestion?: boolean;
 }

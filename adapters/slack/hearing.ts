@@ -39,13 +39,13 @@ export class Hearing {
     this.#settings = settings;
   }
 
-  /** Starts the answer and returns at once. */
-  answer(heard: Heard, calls: SlackCalls): void {
+  /** Starts the answer and returns at once. @param after called when it is given, or could not be */
+  answer(heard: Heard, calls: SlackCalls, after: () => void = () => {}): void {
     const { place } = heard;
     const inbound = withFiles(heard, calls);
     const steps = this.#openSteps(place, calls);
     const { isFirst, result } = this.#receive(inbound, steps);
-    if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#give(reply, steps, place, calls));
+    if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#give(reply, steps, place, calls), after);
     else this.#settings.log.info({ delivery: inbound.delivery }, "delivered twice, answered once");
   }
 
@@ -75,7 +75,13 @@ export class Hearing {
   }
 
   /** Sends what the desk answers, or that it failed; an answer that cannot be sent is kept by the desk and logged. */
-  #deliver(result: Promise<Reply>, inbound: Inbound, steps: AnswerSteps, send: (reply: Reply) => Promise<void>): void {
+  #deliver(
+    result: Promise<Reply>,
+    inbound: Inbound,
+    steps: AnswerSteps,
+    send: (reply: Reply) => Promise<void>,
+    after: () => void = () => {},
+  ): void {
     const work = result
       .then(
         (reply) => (reply.isRepeat ? undefined : send(reply)),
@@ -84,7 +90,8 @@ export class Hearing {
       .catch((error: unknown) => {
         this.#settings.log.error({ error, delivery: inbound.delivery }, "an answer could not be sent");
       })
-      .finally(steps.cancel);
+      .finally(steps.cancel)
+      .finally(after);
     this.#settings.work.track(work);
   }
 
@@ -146,7 +153,7 @@ function routeFor(place: Place, calls: SlackCalls): Route {
 /** Private cards, and the questions of a walk in an open channel, which are for one person. */
 function isWhispered(card: Card, place: Place): boolean {
   const isAsked = card.blocks.some((block) => block.kind === "question");
-  return card.isPrivate === true || (isAsked && place.responseUrl !== undefined && place.thread === undefined);
+  return card.isPrivate === true || place.isForAsker === true || (isAsked && place.responseUrl !== undefined && place.thread === undefined);
 }
 
 function findForm(card: Card): FormBlock | undefined {

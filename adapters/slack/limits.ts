@@ -48,6 +48,8 @@ export const LIMITS = {
   /** Types: view blocks, title and submit, private_metadata. */
   viewBlocks: 100,
   viewTitle: 24,
+  /** Characters of a whole home tab: Slack refuses one above 250 kB (docs.slack.dev, views.publish); one may be three bytes. */
+  homeSize: 80_000,
   viewMetadata: 3_000,
   /** Types: input label and hint, block_id. */
   inputLabel: 2_000,

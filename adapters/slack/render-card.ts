@@ -78,7 +78,7 @@ function isDoneWith(blocks: readonly Block[]): boolean {
   return blocks.some(({ kind }) => kind === "question" || kind === "progress");
 }
 
-function renderTitle({ verdict, title }: Card): HeaderBlock {
+export function renderTitle({ verdict, title }: Card): HeaderBlock {
   const word = verdict === undefined ? "" : `${VERDICT_SHAPES[verdict.kind]} ${verdict.word}: `;
   return { type: "header", text: plainObject(word + title, LIMITS.headerText) };
 }

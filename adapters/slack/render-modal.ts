@@ -4,6 +4,7 @@ import { inputThatShows } from "../../src/messages/field-values.ts";
 import { dayInput } from "./day-input.ts";
 import { LIMITS } from "./limits.ts";
 import { renderAll } from "./render-card.ts";
+import { forView } from "./render-home.ts";
 import { plain, plainObject, richParagraphs } from "./rich-text.ts";
 import { PROBLEM_SHAPE } from "./shapes.ts";
 import { fitRaw, splitText } from "./slack-text.ts";
@@ -20,7 +21,7 @@ export const FIELD_ACTION = "value";
 export function renderModal(card: Card, form: FormBlock, metadata: string): ModalView {
   const heading: Block = { kind: "text", tone: "heading", text: form.title };
   const fields = form.fields.flatMap(renderField).slice(0, LIMITS.viewBlocks);
-  const above = renderAll([heading, ...card.blocks.filter(isShown)], card.title);
+  const above = renderAll([heading, ...card.blocks.filter(isShown).flatMap(forView)], card.title);
   const room = LIMITS.viewBlocks - fields.length;
   return {
     type: "modal",

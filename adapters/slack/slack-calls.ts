@@ -1,4 +1,4 @@
-import type { ModalView } from "@slack/types";
+import type { HomeView, ModalView } from "@slack/types";
 import { WebAPIPlatformError, WebAPIRateLimitedError, type WebClient } from "@slack/web-api";
 import { blocksAsText } from "./blocks-as-text.ts";
 import type { ChannelQueue } from "./channel-queue.ts";
@@ -30,7 +30,13 @@ export interface SlackCalls {
   remove(channel: string, ts: string): Promise<void>;
   respond(url: string, channel: string, message: SlackMessage, kind: ResponseKind): Promise<void>;
   removeOriginal(url: string, channel: string): Promise<void>;
-  openView(trigger: string, view: ModalView): Promise<void>;
+  /** @returns the id of the modal, by which it can be changed */
+  openView(trigger: string, view: ModalView): Promise<string>;
+  updateView(id: string, view: ModalView): Promise<void>;
+  /** @param hash the mark of the view that stands there; Slack refuses when it is another by now */
+  publishHome(user: string, view: HomeView, hash: string | undefined): Promise<void>;
+  /** Writes to a person directly. @returns the channel of their direct messages */
+  writeTo(user: string, message: SlackMessage): Promise<string>;
   /** A file that somebody sent, however Slack tells of it. */
   readFile(file: FileRef): Promise<Uint8Array>;
   /** Shares a picture, as a message of its own. */
@@ -89,7 +95,21 @@ export function createSlackCalls(
     removeOriginal: (url, channel) => call(channel, () => toUrl(url, { delete_original: true })),
     openView: (trigger, view) =>
       coded(async () => {
-        await client.views.open({ trigger_id: trigger, view });
+        const opened = await client.views.open({ trigger_id: trigger, view });
+        return opened.view?.id ?? "";
+      }),
+    updateView: (id, view) =>
+      coded(async () => {
+        await client.views.update({ view_id: id, view });
+      }),
+    publishHome: (user, view, hash) =>
+      call(`home/${user}`, async () => {
+        await client.views.publish({ user_id: user, view, ...(hash !== undefined && { hash }) });
+      }),
+    writeTo: (user, message) =>
+      say(user, message, async (body) => {
+        const sent = await client.chat.postMessage({ channel: user, ...body, ...QUIET });
+        return sent.channel ?? user;
       }),
     readFile: (file) =>
       coded(async () => {

@@ -5,6 +5,7 @@ import type { DoorLog } from "../../adapters/slack/door-log.ts";
 import { openSlackDoor, type SlackDoor } from "../../adapters/slack/open-slack-door.ts";
 import type { DrawPng } from "../../adapters/slack/send-pictures.ts";
 import type { Pace } from "../../adapters/slack/settings.ts";
+import type { WalkOffer } from "../../adapters/slack/start-walk.ts";
 import type { Desk, Inbound, Reply, ShowProgress } from "../../src/desk.ts";
 import type { Card } from "../../src/messages/card.ts";
 import { SAMPLE_CARDS } from "../support/sample-cards.ts";
@@ -45,6 +46,15 @@ export interface Harness {
   close(): Promise<void>;
 }
 
+/** Invented walks, as the shortcut offers them. */
+export const WALKS: WalkOffer = {
+  language: "en",
+  walks: [
+    { label: "Survey <of> the site & more", say: "survey" },
+    { label: "Start-up", say: "startup" },
+  ],
+};
+
 /** Short waits, so that a test that shows lateness does not take long. */
 const QUICK: Partial<Pace> = { progressAfter_ms: 0, progressEvery_ms: 1, drain_ms: 2_000, call_ms: 5_000 };
 
@@ -62,6 +72,7 @@ export async function openHarness(
   const door = await openSlackDoor({
     desk,
     log,
+    walksFor: async () => WALKS,
     ...(drawPng && { drawPng }),
     settings: {
       signingSecret: SECRET,
