@@ -46,6 +46,7 @@ export async function openDoors(
         settings: slack,
         log: house.log,
         drawPng: house.pictures.drawPng,
+        readKept: house.readFile,
         walksFor: (caller) => offerWalks(house, caller),
       });
     }),

@@ -87,6 +87,7 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     store,
     faults,
     language: shelf.books.company.language,
+    readFile: files.read,
     ...(slack.kind === "ready" && { slack: slack.settings }),
   });
   const desk = createDesk({

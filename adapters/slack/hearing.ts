@@ -11,6 +11,7 @@ import type { Heard, Place } from "./heard.ts";
 import { LIMITS } from "./limits.ts";
 import { renderModal } from "./render-modal.ts";
 import { type Route, routeByChannel, routeByResponse } from "./route.ts";
+import { type ReadKept, sendFiles } from "./send-files.ts";
 import { type DrawPng, sendPictures } from "./send-pictures.ts";
 import type { Pace } from "./settings.ts";
 import type { SlackCalls } from "./slack-calls.ts";
@@ -28,6 +29,8 @@ export interface HearingSettings {
   readonly work: WorkInFlight;
   /** Draws charts; without it a chart is its words and numbers. */
   readonly drawPng?: DrawPng;
+  /** Reads the photos and papers that an answer hands over; without it they are only named. */
+  readonly readKept?: ReadKept;
 }
 
 /** Takes what was heard to the desk and its card back to Slack. Nothing here throws: what fails is logged. */
@@ -45,12 +48,13 @@ export class Hearing {
     const inbound = withFiles(heard, calls);
     const steps = this.#openSteps(place, calls);
     const { isFirst, result } = this.#receive(inbound, steps);
-    if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#give(reply, steps, place, calls), after);
+    if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#give(reply, steps, heard, calls), after);
     else this.#settings.log.info({ delivery: inbound.delivery }, "delivered twice, answered once");
   }
 
   /** What to say to a form that was sent: problems to show in it, or nothing, and then it closes. */
-  async answerForm({ inbound, place }: Heard, calls: SlackCalls): Promise<FieldProblems | undefined> {
+  async answerForm(heardAt: Heard, calls: SlackCalls): Promise<FieldProblems | undefined> {
+    const { inbound, place } = heardAt;
     const steps = this.#openSteps(place, calls);
     const { isFirst, result } = this.#receive(inbound, steps);
     const settled = result.then(
@@ -60,7 +64,7 @@ export class Hearing {
     const inTime = await withinTime(settled, this.#settings.pace.formWait_ms);
     const problems = inTime && "error" in inTime ? this.#faultProblem(inTime.error, inbound) : inTime?.problems;
     if (problems !== undefined) steps.cancel();
-    else if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#finish(reply.card, steps, place, calls));
+    else if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#finish(reply.card, steps, heardAt, calls));
     return problems;
   }
 
@@ -96,18 +100,22 @@ export class Hearing {
   }
 
   /** A form opens where Slack allows it; everything else, and a form that cannot open, is a message. */
-  async #give(reply: Reply, steps: AnswerSteps, place: Place, calls: SlackCalls): Promise<void> {
+  async #give(reply: Reply, steps: AnswerSteps, heard: Heard, calls: SlackCalls): Promise<void> {
+    const { place } = heard;
     const form = findForm(reply.card);
     const isOpen = form !== undefined && (await this.#openForm(reply.card, form, place, calls));
-    if (!isOpen) await this.#finish(reply.card, steps, place, calls);
+    if (!isOpen) await this.#finish(reply.card, steps, heard, calls);
   }
 
-  async #finish(card: Card, steps: AnswerSteps, place: Place, calls: SlackCalls): Promise<void> {
+  async #finish(card: Card, steps: AnswerSteps, { place, inbound }: Heard, calls: SlackCalls): Promise<void> {
     await steps.finish(card);
-    const { drawPng, log, work } = this.#settings;
+    const { drawPng, readKept, log, work } = this.#settings;
+    const isPrivate = isWhispered(card, place);
+    const { caller } = inbound;
+    if (readKept && !work.signal.aborted) await sendFiles({ card, place, caller, isPrivate }, calls, readKept, log);
     // A whispered message cannot carry a file, and a file in the channel would show all what was for one: there the
     // table stands for the picture.
-    if (drawPng === undefined || work.signal.aborted || isWhispered(card, place)) return;
+    if (drawPng === undefined || work.signal.aborted || isPrivate) return;
     await sendPictures(card, place, calls, drawPng, log);
   }
 
@@ -153,7 +161,11 @@ function routeFor(place: Place, calls: SlackCalls): Route {
 /** Private cards, and the questions of a walk in an open channel, which are for one person. */
 function isWhispered(card: Card, place: Place): boolean {
   const isAsked = card.blocks.some((block) => block.kind === "question");
-  return card.isPrivate === true || place.isForAsker === true || (isAsked && place.responseUrl !== undefined && place.thread === undefined);
+  return (
+    card.isPrivate === true ||
+    place.isForAsker === true ||
+    (isAsked && place.responseUrl !== undefined && place.thread === undefined)
+  );
 }
 
 function findForm(card: Card): FormBlock | undefined {

@@ -70,6 +70,8 @@ export const LIMITS = {
   /** Text of a picture for screen readers, which Slack cuts at 1,000 (from memory); title of a file: own. */
   pictureAlt: 1_000,
   pictureTitle: 150,
+  /** Name of a file: own. */
+  fileName: 150,
   /** Sentence under a field of a form that was sent back: own. */
   fieldError: 300,
 } as const;

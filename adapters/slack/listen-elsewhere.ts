@@ -1,7 +1,7 @@
 import type { App, GlobalShortcut, MessageShortcut } from "@slack/bolt";
 import type { WebClient } from "@slack/web-api";
-import { DOOR_TEXTS } from "./door-texts.ts";
 import type { DoorLog } from "./door-log.ts";
+import { DOOR_TEXTS } from "./door-texts.ts";
 import type { Hearing } from "./hearing.ts";
 import type { HomeTab } from "./home-tab.ts";
 import { readAbout } from "./read-about.ts";
@@ -55,9 +55,12 @@ export function listenElsewhere(app: App, parts: Elsewhere): void {
     const errors = { [WALK_BLOCK]: DOOR_TEXTS[walk.language].cannotWrite };
     await (hasFailed ? ack({ response_action: "errors", errors }) : ack());
   });
-  app.shortcut<MessageShortcut>({ type: "message_action", callback_id: ASK_ABOUT }, async ({ shortcut, ack, client }) => {
-    await ack();
-    const heard = readAbout(shortcut);
-    if (heard !== undefined) hearing.answer(heard, callsFor(client));
-  });
+  app.shortcut<MessageShortcut>(
+    { type: "message_action", callback_id: ASK_ABOUT },
+    async ({ shortcut, ack, client }) => {
+      await ack();
+      const heard = readAbout(shortcut);
+      if (heard !== undefined) hearing.answer(heard, callsFor(client));
+    },
+  );
 }

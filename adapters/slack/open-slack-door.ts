@@ -6,6 +6,7 @@ import { type DoorLog, nameDoor, toBoltLogger } from "./door-log.ts";
 import { Hearing } from "./hearing.ts";
 import { HomeTab } from "./home-tab.ts";
 import { openApp, type TeamTokens } from "./open-app.ts";
+import type { ReadKept } from "./send-files.ts";
 import type { DrawPng } from "./send-pictures.ts";
 import { checkSettings, type SlackSettings, USUAL_PACE } from "./settings.ts";
 import { createSlackServer, EVENTS_PATH, HEALTH_PATH } from "./slack-server.ts";
@@ -28,6 +29,8 @@ export interface SlackDoorSettings {
   readonly log: DoorLog;
   /** Draws charts; without it a chart is its words and numbers. */
   readonly drawPng?: DrawPng;
+  /** Reads the photos and papers that an answer hands over; without it they are only named. */
+  readonly readKept?: ReadKept;
   /** What the shortcut that starts a walk offers; without it, nothing. */
   readonly walksFor?: WalksFor;
 }
@@ -37,7 +40,7 @@ const MOST_BODY_bytes = 1_000_000;
 
 /** Opens the Slack door: signed requests in, cards out. Slack itself is not called before somebody speaks. */
 export async function openSlackDoor(parts: SlackDoorSettings): Promise<SlackDoor> {
-  const { desk, settings, log: houseLog, drawPng, walksFor = noWalks } = parts;
+  const { desk, settings, log: houseLog, drawPng, readKept, walksFor = noWalks } = parts;
   checkSettings(settings);
   const log = nameDoor(houseLog);
   const pace = { ...USUAL_PACE, ...settings.pace };
@@ -62,7 +65,7 @@ export async function openSlackDoor(parts: SlackDoorSettings): Promise<SlackDoor
   openApp({
     receiver,
     tokens: oneTeam(settings.botToken),
-    hearing: new Hearing({ desk, pace, log, work, ...(drawPng && { drawPng }) }),
+    hearing: new Hearing({ desk, pace, log, work, ...(drawPng && { drawPng }), ...(readKept && { readKept }) }),
     home: new HomeTab({ desk, work, log }),
     work,
     walksFor,

@@ -8,7 +8,7 @@ import { readFile } from "./read-files.ts";
 import { isRecord } from "./read-record.ts";
 import type { SlackMessage } from "./render-card.ts";
 import type { SlackFetch } from "./slack-fetch.ts";
-import { askForPlace, putFile, type SlackPicture, shareFile } from "./upload-file.ts";
+import { askForPlace, putFile, type SlackUpload, shareFile } from "./upload-file.ts";
 
 /** Where a message goes: a channel, and in it a thread. */
 interface Target {
@@ -39,8 +39,8 @@ export interface SlackCalls {
   writeTo(user: string, message: SlackMessage): Promise<string>;
   /** A file that somebody sent, however Slack tells of it. */
   readFile(file: FileRef): Promise<Uint8Array>;
-  /** Shares a picture, as a message of its own. */
-  upload(target: Target, picture: SlackPicture): Promise<void>;
+  /** Shares a picture or paper, as a message of its own. */
+  upload(target: Target, file: SlackUpload): Promise<void>;
 }
 
 /** Links in an answer are never opened up into previews. */
@@ -117,10 +117,10 @@ export function createSlackCalls(
         return await fetchFile(fetchFn, told, client.token ?? "", apiUrl);
       }),
     // The bytes go another way than the calls of the channel and keep none of them waiting.
-    async upload(target, picture) {
-      const place = await call(target.channel, () => askForPlace(client, picture));
-      await coded(() => putFile(fetchFn, place.url, picture));
-      await call(target.channel, () => shareFile(client, place.file, picture.title, target));
+    async upload(target, file) {
+      const place = await call(target.channel, () => askForPlace(client, file));
+      await coded(() => putFile(fetchFn, place.url, file));
+      await call(target.channel, () => shareFile(client, place.file, file.title, target));
     },
   };
 }

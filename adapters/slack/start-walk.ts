@@ -65,7 +65,10 @@ function renderMoment(): ModalView {
   return { ...frame(DOOR_TEXTS.en.startWalk, "en"), blocks: richParagraphs(ONE_MOMENT, richPlain).slice() };
 }
 
-function frame(title: string, language: Language): Pick<ModalView, "type" | "callback_id" | "private_metadata" | "title"> {
+function frame(
+  title: string,
+  language: Language,
+): Pick<ModalView, "type" | "callback_id" | "private_metadata" | "title"> {
   return {
     type: "modal",
     callback_id: WALK_CALLBACK,

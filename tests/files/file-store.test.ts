@@ -4,10 +4,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { createFileStore } from "../../adapters/files/file-store.ts";
-import { MOST_FILE_B } from "../../src/ports/files.ts";
 import { sniffType } from "../../adapters/files/sniff-type.ts";
 import { JOB_TEXTS } from "../../src/messages/say-job.ts";
 import type { FileStore } from "../../src/ports/files.ts";
+import { MOST_FILE_B } from "../../src/ports/files.ts";
 import { exifSegment, jpegWith, PLACE, webpOf } from "../support/picture-files.ts";
 
 let folder = "";

@@ -95,7 +95,9 @@ function readValue(value: string): unknown {
 function usualAnswer({ method, body }: Call, number: number, host = ""): Answer {
   if (method.startsWith("/respond/") || method.startsWith("/upload/")) return { body: "ok" };
   if (method === "files.getUploadURLExternal")
-    return { body: { ok: true, upload_url: `http://${host}/upload/${number}`, file_id: `F${number}` } };
+    return {
+      body: { ok: true, upload_url: `http://${host}/upload/${number}`, file_id: `F${String(number).padStart(9, "0")}` },
+    };
   return { body: { ok: true, ts: `1767229000.${String(number).padStart(6, "0")}`, channel: body["channel"] } };
 }
 

@@ -84,10 +84,22 @@ describe("a photo that somebody sends", () => {
 
 describe("a file is not taken", () => {
   const CASES: readonly (readonly [name: string, said: string, prepare: (slack: FakeSlack) => Json])[] = [
-    ["from a host that is not Slack's", "not at Slack", (slack) => photo(slack, { url_private_download: "https://files.slack.com.evil.test/a" })],
+    [
+      "from a host that is not Slack's",
+      "not at Slack",
+      (slack) => photo(slack, { url_private_download: "https://files.slack.com.evil.test/a" }),
+    ],
     ["over http", "not at Slack", (slack) => photo(slack, { url_private_download: "http://files.slack.com/a" })],
-    ["from an address with a name in it", "not at Slack", (slack) => photo(slack, { url_private_download: "https://a@files.slack.com/a" })],
-    ["from an address that is none", "not at Slack", (slack) => photo(slack, { url_private_download: "files.slack.com/a" })],
+    [
+      "from an address with a name in it",
+      "not at Slack",
+      (slack) => photo(slack, { url_private_download: "https://a@files.slack.com/a" }),
+    ],
+    [
+      "from an address that is none",
+      "not at Slack",
+      (slack) => photo(slack, { url_private_download: "files.slack.com/a" }),
+    ],
     [
       "when Slack sends on to somewhere else",
       "not at Slack",
@@ -148,7 +160,10 @@ describe("a file is not taken", () => {
 
   test("and what was too large is told apart from what was not given", async () => {
     const file = { id: "F1", name: "a.jpg", url: "https://files.slack.com/a" };
-    const answer = (body: Uint8Array<ArrayBuffer> | string, status = 200): SlackFetch => async () => new Response(body, { status });
+    const answer =
+      (body: Uint8Array<ArrayBuffer> | string, status = 200): SlackFetch =>
+      async () =>
+        new Response(body, { status });
     const large = fetchFile(answer(Buffer.alloc(MOST_FILE_B + 1)), file, "xoxb", undefined);
     await expect(large).rejects.toMatchObject({ code: "too_large" });
     await expect(fetchFile(answer("", 500), file, "xoxb", undefined)).rejects.toMatchObject({ code: "slack-refusal" });

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { type Agent, request } from "node:http";
 import type { DoorLog } from "../../adapters/slack/door-log.ts";
 import { openSlackDoor, type SlackDoor } from "../../adapters/slack/open-slack-door.ts";
+import type { ReadKept } from "../../adapters/slack/send-files.ts";
 import type { DrawPng } from "../../adapters/slack/send-pictures.ts";
 import type { Pace } from "../../adapters/slack/settings.ts";
 import type { WalkOffer } from "../../adapters/slack/start-walk.ts";
@@ -62,6 +63,7 @@ export async function openHarness(
   desk: Desk = fakeDesk(),
   pace: Partial<Pace> = {},
   drawPng?: DrawPng,
+  readKept?: ReadKept,
 ): Promise<Harness> {
   const slack = await openFakeSlack();
   const logged: Harness["logged"] = [];
@@ -74,6 +76,7 @@ export async function openHarness(
     log,
     walksFor: async () => WALKS,
     ...(drawPng && { drawPng }),
+    ...(readKept && { readKept }),
     settings: {
       signingSecret: SECRET,
       botToken: "xoxb-invented",
@@ -188,9 +191,10 @@ export async function opened(
   answer?: FakeDesk["answer"],
   pace: Partial<Pace> = {},
   drawPng?: DrawPng,
+  readKept?: ReadKept,
 ): Promise<Opened> {
   const desk = fakeDesk(answer);
-  last = await openHarness(desk, pace, drawPng);
+  last = await openHarness(desk, pace, drawPng, readKept);
   return { ...last, desk };
 }
 export async function closeOpened(): Promise<void> {

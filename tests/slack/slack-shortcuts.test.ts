@@ -44,7 +44,12 @@ describe("starting a walk from anywhere", () => {
       id: "V5",
       state: {
         values: {
-          walk: { value: { type: "radio_buttons", selected_option: { text: { type: "plain_text", text: "Start-up" }, value: walk } } },
+          walk: {
+            value: {
+              type: "radio_buttons",
+              selected_option: { text: { type: "plain_text", text: "Start-up" }, value: walk },
+            },
+          },
         },
       },
     },

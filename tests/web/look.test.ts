@@ -46,11 +46,13 @@ describe.each([320, 390, 768, 1280])("%i px wide", (width) => {
 test("everything to touch is at least 44 px high and wide on a phone", async () => {
   await usePage(sampleDesk(), PHONE, async ({ page }) => {
     const measure = () =>
-      page.$$eval("button, select, textarea, summary, .radio, input[type=text], input[type=date], input[type=number]", (elements) =>
-        elements
-          .map((element) => ({ box: element.getBoundingClientRect(), name: element.textContent || element.id }))
-          .filter(({ box }) => box.width > 0)
-          .map(({ box, name }) => ({ name, width: box.width, height: box.height })),
+      page.$$eval(
+        "button, select, textarea, summary, .radio, input[type=text], input[type=date], input[type=number]",
+        (elements) =>
+          elements
+            .map((element) => ({ box: element.getBoundingClientRect(), name: element.textContent || element.id }))
+            .filter(({ box }) => box.width > 0)
+            .map(({ box, name }) => ({ name, width: box.width, height: box.height })),
       );
     const opening = await measure();
     await sayAll(page, PLAIN);
