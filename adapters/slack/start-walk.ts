@@ -24,9 +24,14 @@ export type WalksFor = (caller: Caller) => Promise<WalkOffer>;
 const OPEN_WITHIN_ms = 1_000;
 
 /** Opens the modal that asks which walk; where the list takes its time, an empty one at once, which is filled then. */
-export async function askWhichWalk(shortcut: GlobalShortcut, walksFor: WalksFor, calls: SlackCalls): Promise<void> {
+export async function askWhichWalk(
+  shortcut: GlobalShortcut,
+  walksFor: WalksFor,
+  calls: Pick<SlackCalls, "openView" | "updateView">,
+  openWithin_ms = OPEN_WITHIN_ms,
+): Promise<void> {
   const offered = walksFor(callerOf(shortcut));
-  const quick = await withinTime(offered, OPEN_WITHIN_ms);
+  const quick = await withinTime(offered, openWithin_ms);
   if (quick !== undefined) {
     await calls.openView(shortcut.trigger_id, renderWalks(quick));
     return;

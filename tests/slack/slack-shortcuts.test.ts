@@ -1,8 +1,10 @@
+import type { GlobalShortcut } from "@slack/bolt";
 import { afterEach, describe, expect, test } from "vitest";
 import { ASK_ABOUT, START_WALK } from "../../adapters/slack/shortcuts.ts";
+import { askWhichWalk, type WalkOffer } from "../../adapters/slack/start-walk.ts";
 import { judgeMessage, judgeModal } from "./block-kit-judge.ts";
 import type { FakeSlack } from "./fake-slack.ts";
-import { closeOpened, type Json, opened, plainCard, press, sample, sendPayload } from "./slack-harness.ts";
+import { closeOpened, type Json, opened, plainCard, press, sample, sendPayload, WALKS } from "./slack-harness.ts";
 
 afterEach(closeOpened);
 
@@ -103,6 +105,26 @@ describe("starting a walk from anywhere", () => {
     await door.close();
     expect(logged.map(({ message }) => message)).toContain("the list of walks could not be opened");
   });
+});
+
+test("a list of walks that takes its time is put into a modal that is open at once", async () => {
+  const views: [string, unknown][] = [];
+  let give: (offer: WalkOffer) => void = () => {};
+  const calls = {
+    openView: async (trigger: string, view: unknown) => {
+      views.push([trigger, view]);
+      give(WALKS);
+      return "V7";
+    },
+    updateView: async (id: string, view: unknown) => {
+      views.push([id, view]);
+    },
+  };
+  const slow = () => new Promise<WalkOffer>((resolve) => (give = resolve));
+  await askWhichWalk(startWalk as unknown as GlobalShortcut, slow, calls, 1);
+  expect(views.map(([to]) => to)).toEqual(["1.2.short", "V7"]);
+  expect(JSON.stringify(views[0]?.[1])).toContain("One moment");
+  expect(judgeModal(views[1]?.[1])).toEqual([]);
 });
 
 describe("asking about somebody's message", () => {
