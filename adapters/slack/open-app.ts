@@ -16,7 +16,7 @@ import { BUTTON_ACTION } from "./render-buttons.ts";
 import { FORM_CALLBACK } from "./render-modal.ts";
 import type { Pace } from "./settings.ts";
 import { createSlackCalls } from "./slack-calls.ts";
-import { slackFetch } from "./slack-fetch.ts";
+import { type SlackFetch, slackFetch } from "./slack-fetch.ts";
 import type { WalksFor } from "./start-walk.ts";
 import type { WorkInFlight } from "./work-in-flight.ts";
 
@@ -44,29 +44,9 @@ const SHORT_RETRIES = { retries: 2, minTimeout: 250, maxTimeout: 1_000 };
 
 /** The Bolt app: acknowledges first, and answers after. Nothing here calls Slack before a request comes in. */
 export function openApp(settings: AppSettings): AckedApp {
-  const { receiver, tokens, hearing, home, queue, pace, log, apiUrl } = settings;
+  const { hearing, home, queue, pace, log, apiUrl } = settings;
   const fetchFn = slackFetch(pace.call_ms);
-  const app = new AckedApp({
-    receiver,
-    // Bolt's own check would call Slack at start, and every command would fail while that hangs.
-    authorize: async ({ teamId }) => {
-      const botToken = await tokens.find(teamId);
-      if (botToken === undefined) throw new Error(`the app is not installed in ${teamId}`);
-      return { botToken };
-    },
-    convoStore: false,
-    // `readMessage` does this without knowing the bot's own id beforehand.
-    ignoreSelf: false,
-    logger: toBoltLogger(log),
-    clientOptions: {
-      fetch: fetchFn,
-      timeout: pace.call_ms,
-      retryConfig: SHORT_RETRIES,
-      rejectRateLimitedCalls: true,
-      allowAbsoluteUrls: false,
-      ...(apiUrl !== undefined && { slackApiUrl: apiUrl }),
-    },
-  });
+  const app = makeApp(settings, fetchFn);
   const callsFor = (client: WebClient) => createSlackCalls(client, queue, fetchFn, apiUrl);
   const answer = (heard: Heard | undefined, client: WebClient) => {
     if (heard !== undefined) hearing.answer(heard, callsFor(client));
@@ -102,4 +82,28 @@ export function openApp(settings: AppSettings): AckedApp {
   });
   listenElsewhere(app, { ...settings, callsFor, formWait_ms: pace.formWait_ms });
   return app;
+}
+
+function makeApp({ receiver, tokens, pace, log, apiUrl }: AppSettings, fetchFn: SlackFetch): AckedApp {
+  return new AckedApp({
+    receiver,
+    // Bolt's own check would call Slack at start, and every command would fail while that hangs.
+    authorize: async ({ teamId }) => {
+      const botToken = await tokens.find(teamId);
+      if (botToken === undefined) throw new Error(`the app is not installed in ${teamId}`);
+      return { botToken };
+    },
+    convoStore: false,
+    // `readMessage` does this without knowing the bot's own id beforehand.
+    ignoreSelf: false,
+    logger: toBoltLogger(log),
+    clientOptions: {
+      fetch: fetchFn,
+      timeout: pace.call_ms,
+      retryConfig: SHORT_RETRIES,
+      rejectRateLimitedCalls: true,
+      allowAbsoluteUrls: false,
+      ...(apiUrl !== undefined && { slackApiUrl: apiUrl }),
+    },
+  });
 }

@@ -93,19 +93,7 @@ export function createSlackCalls(
     respond: (url, channel, message, kind) =>
       say(channel, message, (body) => toUrl(url, { ...toResponse(kind), ...body, ...QUIET })),
     removeOriginal: (url, channel) => call(channel, () => toUrl(url, { delete_original: true })),
-    openView: (trigger, view) =>
-      coded(async () => {
-        const opened = await client.views.open({ trigger_id: trigger, view });
-        return opened.view?.id ?? "";
-      }),
-    updateView: (id, view) =>
-      coded(async () => {
-        await client.views.update({ view_id: id, view });
-      }),
-    publishHome: (user, view, hash) =>
-      call(`home/${user}`, async () => {
-        await client.views.publish({ user_id: user, view, ...(hash !== undefined && { hash }) });
-      }),
+    ...viewCalls(client, call),
     writeTo: (user, message) =>
       say(user, message, async (body) => {
         const sent = await client.chat.postMessage({ channel: user, ...body, ...QUIET });
@@ -122,6 +110,26 @@ export function createSlackCalls(
       await coded(() => putFile(fetchFn, place.url, file));
       await call(target.channel, () => shareFile(client, place.file, file.title, target));
     },
+  };
+}
+
+type Call = <T>(channel: string, work: () => Promise<T>) => Promise<T>;
+
+function viewCalls(client: WebClient, call: Call): Pick<SlackCalls, "openView" | "updateView" | "publishHome"> {
+  return {
+    openView: (trigger, view) =>
+      coded(async () => {
+        const opened = await client.views.open({ trigger_id: trigger, view });
+        return opened.view?.id ?? "";
+      }),
+    updateView: (id, view) =>
+      coded(async () => {
+        await client.views.update({ view_id: id, view });
+      }),
+    publishHome: (user, view, hash) =>
+      call(`home/${user}`, async () => {
+        await client.views.publish({ user_id: user, view, ...(hash !== undefined && { hash }) });
+      }),
   };
 }
 
