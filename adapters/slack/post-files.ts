@@ -61,17 +61,7 @@ export function filesOf({ blocks }: Card): readonly FileBlock[] {
 export function createPostFiles(fetchFn: SlackFetch, read: ReadForPost): PostFiles {
   const uploaded = new Map<string, string>();
   const waits = new Map<string, number>();
-
-  async function upload(client: WebClient, out: Outgoing, { file, text }: FileBlock): Promise<string | undefined> {
-    const bytes = await read(out.workspace, file.hash);
-    if (bytes === undefined) return undefined;
-    const name = nameWithMark(file.name, file.hash);
-    const isPicture = file.type.startsWith("image/");
-    const sent = { name, title: text, type: file.type, bytes, ...(isPicture && { alt: text }) };
-    const place = await coded(() => askForPlace(client, sent));
-    await coded(() => putFile(fetchFn, place.url, sent));
-    return place.file;
-  }
+  const upload = uploader(fetchFn, read);
 
   async function pictureId(client: WebClient, out: Outgoing, block: FileBlock): Promise<string | undefined> {
     const key = JSON.stringify([out.workspace, block.file.hash]);
@@ -122,6 +112,19 @@ export function createPostFiles(fetchFn: SlackFetch, read: ReadForPost): PostFil
         if (id !== undefined) await coded(() => shareFile(client, id, block.text, place));
       }
     },
+  };
+}
+
+function uploader(fetchFn: SlackFetch, read: ReadForPost) {
+  return async (client: WebClient, out: Outgoing, { file, text }: FileBlock): Promise<string | undefined> => {
+    const bytes = await read(out.workspace, file.hash);
+    if (bytes === undefined) return undefined;
+    const name = nameWithMark(file.name, file.hash);
+    const isPicture = file.type.startsWith("image/");
+    const sent = { name, title: text, type: file.type, bytes, ...(isPicture && { alt: text }) };
+    const place = await coded(() => askForPlace(client, sent));
+    await coded(() => putFile(fetchFn, place.url, sent));
+    return place.file;
   };
 }
 
