@@ -51,6 +51,8 @@ export async function openDoors(
         settings: slack,
         log: house.log,
         drawPng: house.pictures.drawPng,
+        readKept: house.readFile,
+        walksFor: (caller) => offerWalks(house, caller),
       });
     }),
     open("teams", settings.teams, (teams) => openTeams(house, teams, root)),
@@ -60,7 +62,7 @@ export async function openDoors(
 async function openWeb(house: House, settings: Settings["web"], openers: Openers): Promise<OpenDoor> {
   const { openWebDoor } = await import("./web/open-web-door.ts");
   const { desk, log, store, books, pictures } = house;
-  const languageOf = async (caller: Caller) => (await (await store.openWorkspace(caller)).findPerson(caller)).language;
+  const languageOf = (caller: Caller) => readLanguage(store, caller);
   const find = async (caller: Caller, hash: string) => {
     const bytes = await house.readFile(caller, hash);
     return bytes && { bytes, type: sniffType(bytes) };
@@ -79,6 +81,22 @@ async function openWeb(house: House, settings: Settings["web"], openers: Openers
     files: { most_bytes: MOST_FILE_bytes, find },
     channels: createChannelReader(store, books.company),
   });
+}
+
+async function readLanguage(store: House["store"], caller: Caller): Promise<Language> {
+  return (await (await store.openWorkspace(caller)).findPerson(caller)).language;
+}
+
+/** The walks of a visit in the order of the visit, each with the word that begins it. */
+const WALKS: readonly string[] = ["job", "survey", "kit", "startup", "fault", "done"];
+
+async function offerWalks({ library, store }: House, caller: Caller) {
+  const language = await readLanguage(store, caller);
+  const walks = WALKS.flatMap((id) => {
+    const words = library.texts[language].topics.get(id);
+    return words === undefined ? [] : [{ label: words.title, say: id }];
+  });
+  return { language, walks };
 }
 
 async function openTeams(house: House, settings: TeamsDoorSettings, root: string): Promise<OpenDoor> {

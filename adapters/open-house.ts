@@ -94,6 +94,7 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     store,
     faults,
     language: shelf.books.company.language,
+    readFile: files.read,
     ...(slack.kind === "ready" && { slack: slack.settings }),
     ...(teams.kind === "ready" && { teams: () => readTeamsAccess(teams.settings, root) }),
   });

@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import type { Language } from "../src/messages/language.ts";
-import type { ChatPort } from "../src/ports/chat.ts";
+import type { ChatPort, Outgoing } from "../src/ports/chat.ts";
 import type { FaultLog } from "../src/ports/fault-log.ts";
 import type { Store } from "../src/ports/store.ts";
 import type { TeamsSettings } from "./teams/settings.ts";
@@ -18,7 +18,11 @@ interface RelaySettings {
   readonly slack?: SlackAccess;
   /** Left out where Teams is not set up; read with the first post. */
   readonly teams?: () => Promise<TeamsSettings>;
+  /** Reads the photos and papers of a post. */
+  readonly readFile: (workspace: string, hash: string) => Promise<Uint8Array | undefined>;
 }
+
+type Report = (error: unknown, about: Pick<Outgoing, "workspace" | "channel">) => void;
 
 /** How often the outbox is looked into: people take no notice of a second [ms]. */
 const EVERY_ms = 1_000;
@@ -26,12 +30,21 @@ const EVERY_ms = 1_000;
 const SLACK_CALL_ms = 10_000;
 
 /** Starts sending what stands in the outbox, until it is stopped. */
-export function startRelay({ store, faults, language, slack, teams }: RelaySettings): Pick<OutboxRelay, "stop"> {
+export function startRelay({
+  store,
+  faults,
+  language,
+  slack,
+  teams,
+  readFile,
+}: RelaySettings): Pick<OutboxRelay, "stop"> {
   const { houseChat: web } = store;
+  const report: Report = (error, { workspace, channel }) =>
+    faults.report({ id: randomUUID().slice(-8), doing: "post", door: channel.door, workspace, error });
   const relay = createOutboxRelay({
     outbox: store.outbox,
     ports: {
-      slack: slack ? slackPosts(slack) : NO_SLACK,
+      slack: slack ? slackPosts(slack, readFile, report) : NO_SLACK,
       teams: teams ? teamsPosts(teams, store, language) : NO_TEAMS,
       web,
       terminal: web,
@@ -39,8 +52,7 @@ export function startRelay({ store, faults, language, slack, teams }: RelaySetti
     clock: { now_ms: Date.now },
     language,
     jitter: Math.random,
-    report: (error, { workspace, post }) =>
-      faults.report({ id: randomUUID().slice(-8), doing: "post", door: post.channel.door, workspace, error }),
+    report: (error, { workspace, post }) => report(error, { workspace, channel: post.channel }),
   });
   relay.start(EVERY_ms);
   return relay;
@@ -76,11 +88,11 @@ function teamsPosts(access: () => Promise<TeamsSettings>, store: Store, language
 }
 
 /** Slack's client is loaded with the first post. */
-function slackPosts({ botToken }: SlackAccess): ChatPort {
+function slackPosts({ botToken }: SlackAccess, readKept: RelaySettings["readFile"], report: Report): ChatPort {
   let loaded: Promise<ChatPort> | undefined;
   const load = () => {
     loaded ??= import("./slack/post-card.ts").then(({ createSlackPosts }) =>
-      createSlackPosts({ tokenOf: async () => botToken, call_ms: SLACK_CALL_ms }),
+      createSlackPosts({ tokenOf: async () => botToken, call_ms: SLACK_CALL_ms, readKept, report }),
     );
     return loaded;
   };

@@ -1,14 +1,12 @@
 import { createHash, randomUUID } from "node:crypto";
 import { mkdir, open, readFile, rename, rm } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import type { FileRefusal, FileStore } from "../../src/ports/files.ts";
+import { type FileRefusal, type FileStore, MOST_FILE_B } from "../../src/ports/files.ts";
 import { sniffType } from "./sniff-type.ts";
 import { stripJpeg } from "./strip-jpeg.ts";
 import { stripPng } from "./strip-png.ts";
 import { stripWebp } from "./strip-webp.ts";
 
-/** Largest file that is kept: own limit, enough for a picture of a phone [bytes]. */
-export const MOST_FILE_bytes = 10_000_000;
 /** Longest name that is kept [characters]. */
 const MOST_NAME = 120;
 /** For nobody else on the machine. */
@@ -44,7 +42,7 @@ type Checked =
 
 function check(bytes: Uint8Array, keepsPlace: boolean): Checked {
   if (bytes.length === 0) return { ok: false, because: "empty" };
-  if (bytes.length > MOST_FILE_bytes) return { ok: false, because: "too_large" };
+  if (bytes.length > MOST_FILE_B) return { ok: false, because: "too_large" };
   const type = sniffType(bytes);
   if (type === "heic") return { ok: false, because: "heic" };
   if (type === "unknown") return { ok: false, because: "unknown_type" };

@@ -1,4 +1,5 @@
 import type { Inbound } from "../../src/desk.ts";
+import type { FileRef } from "./fetch-file.ts";
 
 /** Where somebody spoke, so that the answer finds its way back. */
 export interface Place {
@@ -13,6 +14,8 @@ export interface Place {
   readonly responseUrl?: string;
   /** Allows to open one modal, for 3 s. */
   readonly trigger?: string;
+  /** True where everything that follows is for this person alone. */
+  readonly isForAsker?: boolean;
   /** True when the pressed button stands in a question, or under work that goes on, that only this person sees. */
   readonly isOwnQuestion?: boolean;
 }
@@ -20,6 +23,8 @@ export interface Place {
 export interface Heard {
   readonly inbound: Inbound;
   readonly place: Place;
+  /** Photos and papers that came with it; fetched only when the desk wants them. */
+  readonly files?: readonly FileRef[];
 }
 
 /** A channel, or one thread of it; in a direct message and for a slash command always the channel. */

@@ -1,6 +1,7 @@
 import { randomBytes } from "node:crypto";
 import type { Desk, Inbound, Reply } from "../../src/desk.ts";
 import type { Card, FormBlock } from "../../src/messages/card.ts";
+import type { SentFile } from "../../src/ports/files.ts";
 import { type AnswerSteps, openAnswerSteps } from "./answer-steps.ts";
 import { type Delivered, rememberDeliveries } from "./deliveries.ts";
 import type { DoorLog } from "./door-log.ts";
@@ -10,6 +11,7 @@ import type { Heard, Place } from "./heard.ts";
 import { LIMITS } from "./limits.ts";
 import { renderModal } from "./render-modal.ts";
 import { type Route, routeByChannel, routeByResponse } from "./route.ts";
+import { type ReadKept, sendFiles } from "./send-files.ts";
 import { type DrawPng, sendPictures } from "./send-pictures.ts";
 import type { Pace } from "./settings.ts";
 import type { SlackCalls } from "./slack-calls.ts";
@@ -27,6 +29,8 @@ export interface HearingSettings {
   readonly work: WorkInFlight;
   /** Draws charts; without it a chart is its words and numbers. */
   readonly drawPng?: DrawPng;
+  /** Reads the photos and papers that an answer hands over; without it they are only named. */
+  readonly readKept?: ReadKept;
 }
 
 /** Takes what was heard to the desk and its card back to Slack. Nothing here throws: what fails is logged. */
@@ -38,16 +42,19 @@ export class Hearing {
     this.#settings = settings;
   }
 
-  /** Starts the answer and returns at once. */
-  answer({ inbound, place }: Heard, calls: SlackCalls): void {
+  /** Starts the answer and returns at once. @param after called when it is given, or could not be */
+  answer(heard: Heard, calls: SlackCalls, after: () => void = () => {}): void {
+    const { place } = heard;
+    const inbound = withFiles(heard, calls);
     const steps = this.#openSteps(place, calls);
     const { isFirst, result } = this.#receive(inbound, steps);
-    if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#give(reply, steps, place, calls));
+    if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#give(reply, steps, heard, calls), after);
     else this.#settings.log.info({ delivery: inbound.delivery }, "delivered twice, answered once");
   }
 
   /** What to say to a form that was sent: problems to show in it, or nothing, and then it closes. */
-  async answerForm({ inbound, place }: Heard, calls: SlackCalls): Promise<FieldProblems | undefined> {
+  async answerForm(heardAt: Heard, calls: SlackCalls): Promise<FieldProblems | undefined> {
+    const { inbound, place } = heardAt;
     const steps = this.#openSteps(place, calls);
     const { isFirst, result } = this.#receive(inbound, steps);
     const settled = result.then(
@@ -57,7 +64,7 @@ export class Hearing {
     const inTime = await withinTime(settled, this.#settings.pace.formWait_ms);
     const problems = inTime && "error" in inTime ? this.#faultProblem(inTime.error, inbound) : inTime?.problems;
     if (problems !== undefined) steps.cancel();
-    else if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#finish(reply.card, steps, place, calls));
+    else if (isFirst) this.#deliver(result, inbound, steps, (reply) => this.#finish(reply.card, steps, heardAt, calls));
     return problems;
   }
 
@@ -72,7 +79,13 @@ export class Hearing {
   }
 
   /** Sends what the desk answers, or that it failed; an answer that cannot be sent is kept by the desk and logged. */
-  #deliver(result: Promise<Reply>, inbound: Inbound, steps: AnswerSteps, send: (reply: Reply) => Promise<void>): void {
+  #deliver(
+    result: Promise<Reply>,
+    inbound: Inbound,
+    steps: AnswerSteps,
+    send: (reply: Reply) => Promise<void>,
+    after: () => void = () => {},
+  ): void {
     const work = result
       .then(
         (reply) => (reply.isRepeat ? undefined : send(reply)),
@@ -81,23 +94,28 @@ export class Hearing {
       .catch((error: unknown) => {
         this.#settings.log.error({ error, delivery: inbound.delivery }, "an answer could not be sent");
       })
-      .finally(steps.cancel);
+      .finally(steps.cancel)
+      .finally(after);
     this.#settings.work.track(work);
   }
 
   /** A form opens where Slack allows it; everything else, and a form that cannot open, is a message. */
-  async #give(reply: Reply, steps: AnswerSteps, place: Place, calls: SlackCalls): Promise<void> {
+  async #give(reply: Reply, steps: AnswerSteps, heard: Heard, calls: SlackCalls): Promise<void> {
+    const { place } = heard;
     const form = findForm(reply.card);
     const isOpen = form !== undefined && (await this.#openForm(reply.card, form, place, calls));
-    if (!isOpen) await this.#finish(reply.card, steps, place, calls);
+    if (!isOpen) await this.#finish(reply.card, steps, heard, calls);
   }
 
-  async #finish(card: Card, steps: AnswerSteps, place: Place, calls: SlackCalls): Promise<void> {
+  async #finish(card: Card, steps: AnswerSteps, { place, inbound }: Heard, calls: SlackCalls): Promise<void> {
     await steps.finish(card);
-    const { drawPng, log, work } = this.#settings;
+    const { drawPng, readKept, log, work } = this.#settings;
+    const isPrivate = isWhispered(card, place);
+    const { caller } = inbound;
+    if (readKept && !work.signal.aborted) await sendFiles({ card, place, caller, isPrivate }, calls, readKept, log);
     // A whispered message cannot carry a file, and a file in the channel would show all what was for one: there the
     // table stands for the picture.
-    if (drawPng === undefined || work.signal.aborted || isWhispered(card, place)) return;
+    if (drawPng === undefined || work.signal.aborted || isPrivate) return;
     await sendPictures(card, place, calls, drawPng, log);
   }
 
@@ -125,6 +143,16 @@ export class Hearing {
   }
 }
 
+/** Files are fetched when the desk reads them, after Slack has its acknowledgement. */
+function withFiles({ inbound, files = [] }: Heard, calls: SlackCalls): Inbound {
+  if (files.length === 0) return inbound;
+  const sent = files.map((file): SentFile => {
+    const { name, size_B } = file;
+    return { name, ...(size_B !== undefined && { size_B }), read: () => calls.readFile(file) };
+  });
+  return { ...inbound, files: sent };
+}
+
 function routeFor(place: Place, calls: SlackCalls): Route {
   if (place.responseUrl === undefined) return routeByChannel(calls, place);
   return routeByResponse(calls, place, place.responseUrl, place.isOwnQuestion === true);
@@ -133,7 +161,11 @@ function routeFor(place: Place, calls: SlackCalls): Route {
 /** Private cards, and the questions of a walk in an open channel, which are for one person. */
 function isWhispered(card: Card, place: Place): boolean {
   const isAsked = card.blocks.some((block) => block.kind === "question");
-  return card.isPrivate === true || (isAsked && place.responseUrl !== undefined && place.thread === undefined);
+  return (
+    card.isPrivate === true ||
+    place.isForAsker === true ||
+    (isAsked && place.responseUrl !== undefined && place.thread === undefined)
+  );
 }
 
 function findForm(card: Card): FormBlock | undefined {

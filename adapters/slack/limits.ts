@@ -48,6 +48,8 @@ export const LIMITS = {
   /** Types: view blocks, title and submit, private_metadata. */
   viewBlocks: 100,
   viewTitle: 24,
+  /** Characters of a whole home tab: Slack refuses one above 250 kB (docs.slack.dev, views.publish); one may be three bytes. */
+  homeSize: 80_000,
   viewMetadata: 3_000,
   /** Types: input label and hint, block_id. */
   inputLabel: 2_000,
@@ -68,6 +70,8 @@ export const LIMITS = {
   /** Text of a picture for screen readers, which Slack cuts at 1,000 (from memory); title of a file: own. */
   pictureAlt: 1_000,
   pictureTitle: 150,
+  /** Name of a file: own. */
+  fileName: 150,
   /** Sentence under a field of a form that was sent back: own. */
   fieldError: 300,
 } as const;

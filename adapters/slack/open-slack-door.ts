@@ -4,10 +4,13 @@ import type { Desk } from "../../src/desk.ts";
 import { createChannelQueue } from "./channel-queue.ts";
 import { type DoorLog, nameDoor, toBoltLogger } from "./door-log.ts";
 import { Hearing } from "./hearing.ts";
+import { HomeTab } from "./home-tab.ts";
 import { openApp, type TeamTokens } from "./open-app.ts";
+import type { ReadKept } from "./send-files.ts";
 import type { DrawPng } from "./send-pictures.ts";
 import { checkSettings, type SlackSettings, USUAL_PACE } from "./settings.ts";
 import { createSlackServer, EVENTS_PATH, HEALTH_PATH } from "./slack-server.ts";
+import type { WalksFor } from "./start-walk.ts";
 import { waitUntilStopped } from "./wait.ts";
 import { watchWork } from "./work-in-flight.ts";
 
@@ -26,6 +29,10 @@ export interface SlackDoorSettings {
   readonly log: DoorLog;
   /** Draws charts; without it a chart is its words and numbers. */
   readonly drawPng?: DrawPng;
+  /** Reads the photos and papers that an answer hands over; without it they are only named. */
+  readonly readKept?: ReadKept;
+  /** What the shortcut that starts a walk offers; without it, nothing. */
+  readonly walksFor?: WalksFor;
 }
 
 /** A press of a button carries its whole message along, some 100,000 bytes at most: own limit [bytes]. */
@@ -33,7 +40,7 @@ const MOST_BODY_bytes = 1_000_000;
 
 /** Opens the Slack door: signed requests in, cards out. Slack itself is not called before somebody speaks. */
 export async function openSlackDoor(parts: SlackDoorSettings): Promise<SlackDoor> {
-  const { desk, settings, log: houseLog, drawPng } = parts;
+  const { desk, settings, log: houseLog, drawPng, readKept, walksFor = noWalks } = parts;
   checkSettings(settings);
   const log = nameDoor(houseLog);
   const pace = { ...USUAL_PACE, ...settings.pace };
@@ -58,7 +65,10 @@ export async function openSlackDoor(parts: SlackDoorSettings): Promise<SlackDoor
   openApp({
     receiver,
     tokens: oneTeam(settings.botToken),
-    hearing: new Hearing({ desk, pace, log, work, ...(drawPng && { drawPng }) }),
+    hearing: new Hearing({ desk, pace, log, work, ...(drawPng && { drawPng }), ...(readKept && { readKept }) }),
+    home: new HomeTab({ desk, work, log }),
+    work,
+    walksFor,
     queue: createChannelQueue({ wait: waitUntilStopped(work.signal), jitter: Math.random }),
     pace,
     log,
@@ -80,6 +90,8 @@ export async function openSlackDoor(parts: SlackDoorSettings): Promise<SlackDoor
     },
   };
 }
+
+const noWalks: WalksFor = async () => ({ language: "en", walks: [] });
 
 /** The token of an app that is installed in one organisation, from the settings. */
 function oneTeam(botToken: string): TeamTokens {

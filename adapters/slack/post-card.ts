@@ -2,6 +2,7 @@ import { LogLevel, WebClient } from "@slack/web-api";
 import type { ChatPort, FindOutcome, Outgoing, SendOutcome } from "../../src/ports/chat.ts";
 import { blocksAsText } from "./blocks-as-text.ts";
 import { SlackBusyError, SlackRefusalError } from "./errors.ts";
+import { createPostFiles, filesOf, markOf, marksIn, type PostFiles, type ReadForPost } from "./post-files.ts";
 import { isRecord, readString } from "./read-record.ts";
 import { renderCard, type SlackMessage } from "./render-card.ts";
 import { BLOCKS_REFUSED, coded, QUIET, toBody } from "./slack-calls.ts";
@@ -25,16 +26,23 @@ export interface SlackPostSettings {
   /** Longest wait for an answer [ms] */
   readonly call_ms: number;
   readonly apiUrl?: string;
+  /** Reads the photos and papers of a post; without it they are only named. */
+  readonly readKept?: ReadForPost;
+  /** Told when Slack refuses a file of a post whose message is there; the message names it. */
+  readonly report?: (error: unknown, out: Outgoing) => void;
 }
 
 /**
  * Posts to Slack. Each message carries the id of its post and which part of the card it is, so that one that may have
  * arrived is found again and nothing is posted twice.
  */
-export function createSlackPosts({ tokenOf, call_ms, apiUrl }: SlackPostSettings): ChatPort {
+export function createSlackPosts({ tokenOf, call_ms, apiUrl, readKept, report }: SlackPostSettings): ChatPort {
+  const fetchFn = slackFetch(call_ms);
+  const files = readKept && createPostFiles(fetchFn, readKept);
+  const sendFiles: SendFiles | undefined = files && reportRefusals(files, report);
   const clientFor = (token: string) =>
     new WebClient(token, {
-      fetch: slackFetch(call_ms),
+      fetch: fetchFn,
       timeout: call_ms,
       // A client that tries again by itself would post twice.
       retryConfig: { retries: 0 },
@@ -48,16 +56,32 @@ export function createSlackPosts({ tokenOf, call_ms, apiUrl }: SlackPostSettings
     send: async (out) => {
       const token = await tokenOf(out.workspace);
       if (token === undefined) return { kind: "refused", because: "the app is not installed" };
-      return await sendParts(clientFor(token), out);
+      return await sendParts(clientFor(token), out, sendFiles);
     },
     find: async (out) => {
       const token = await tokenOf(out.workspace);
-      return token === undefined ? { kind: "cannot_look" } : await findParts(clientFor(token), out);
+      return token === undefined
+        ? { kind: "cannot_look" }
+        : await findParts(clientFor(token), out, files !== undefined);
     },
   };
 }
 
-async function sendParts(client: WebClient, out: Outgoing): Promise<SendOutcome> {
+type SendFiles = PostFiles["send"];
+
+/** A file that Slack refuses for good takes nothing from the message that is there. */
+function reportRefusals(files: PostFiles, report: SlackPostSettings["report"]): SendFiles {
+  return async (client, out, thread, there) => {
+    try {
+      await files.send(client, out, thread, there);
+    } catch (error) {
+      if (!(error instanceof SlackRefusalError) || PASSES.test(error.reason)) throw error;
+      report?.(error, out);
+    }
+  };
+}
+
+async function sendParts(client: WebClient, out: Outgoing, sendFiles: SendFiles | undefined): Promise<SendOutcome> {
   const { there, updatesMessage } = out;
   let first = there?.messageId ?? updatesMessage;
   let isPartly = there !== undefined;
@@ -69,6 +93,13 @@ async function sendParts(client: WebClient, out: Outgoing): Promise<SendOutcome>
         first ??= ts;
       }
       isPartly = true;
+    }
+    const thread = out.thread ?? first;
+    if (sendFiles !== undefined && thread !== undefined && filesOf(out.card).length > 0) {
+      const mayBeThere = there !== undefined || updatesMessage !== undefined;
+      const marks = mayBeThere ? await marksInThread(client, out, thread) : new Set<string>();
+      // Where nobody can look, what may be there already is not sent again: the card names it.
+      if (marks !== undefined) await sendFiles(client, out, thread, marks);
     }
   } catch (error) {
     return outcomeOf(error, isPartly);
@@ -129,7 +160,36 @@ async function withBlocks<T>(
   }
 }
 
-async function findParts(client: WebClient, out: Outgoing): Promise<FindOutcome> {
+/** The files that are in a thread; nothing where nobody can look. */
+async function marksInThread(client: WebClient, out: Outgoing, thread: string): Promise<Set<string> | undefined> {
+  const marks = new Set<string>();
+  let cursor: string | undefined;
+  try {
+    for (let page = 0; page < MOST_PAGES; page += 1) {
+      const query = { channel: out.channel.id, ts: thread, limit: PAGE, include_all_metadata: true };
+      const answer: unknown = await coded(() =>
+        client.conversations.replies({ ...query, ...(cursor !== undefined && { cursor }) }),
+      );
+      for (const message of messagesOf(answer)) for (const mark of marksIn(message)) marks.add(mark);
+      cursor = cursorOf(answer);
+      if (cursor === undefined) return marks;
+    }
+  } catch (error) {
+    if (!(error instanceof SlackRefusalError && NO_LOOK.test(error.reason))) throw error;
+  }
+  return undefined;
+}
+
+function messagesOf(answer: unknown): readonly unknown[] {
+  return isRecord(answer) && Array.isArray(answer["messages"]) ? answer["messages"] : [];
+}
+
+function cursorOf(answer: unknown): string | undefined {
+  const next = readString(isRecord(answer) ? answer["response_metadata"] : undefined, "next_cursor");
+  return next === "" ? undefined : next;
+}
+
+async function findParts(client: WebClient, out: Outgoing, hasFiles: boolean): Promise<FindOutcome> {
   const found = new Map<number, string>();
   const wanted = renderCard(out.card).messages.length;
   if (out.updatesMessage !== undefined) {
@@ -143,7 +203,8 @@ async function findParts(client: WebClient, out: Outgoing): Promise<FindOutcome>
       const read = await coded(() => readPage(client, out, cursor));
       for (const { part, ts } of read.parts) found.set(part, ts);
       cursor = read.next;
-      if (cursor === undefined || found.size === wanted) return tellFound(found, wanted, out);
+      if (cursor === undefined || found.size === wanted)
+        return await withFiles(client, tellFound(found, wanted, out), found.size, out, hasFiles);
     }
   } catch (error) {
     if (error instanceof SlackRefusalError && NO_LOOK.test(error.reason)) return { kind: "cannot_look" };
@@ -165,12 +226,7 @@ async function readPage(client: WebClient, { channel, thread, id, written_ms }: 
     thread === undefined
       ? await client.conversations.history(query)
       : await client.conversations.replies({ ...query, ts: thread });
-  const messages = isRecord(answer) && Array.isArray(answer["messages"]) ? answer["messages"] : [];
-  const next = readString(isRecord(answer) ? answer["response_metadata"] : undefined, "next_cursor");
-  return {
-    parts: messages.flatMap((message: unknown) => partOf(message, id)),
-    next: next === "" ? undefined : next,
-  };
+  return { parts: messagesOf(answer).flatMap((message) => partOf(message, id)), next: cursorOf(answer) };
 }
 
 /** Which part of this post a message is; nothing for any other message. */
@@ -182,6 +238,22 @@ function partOf(message: unknown, id: string): readonly { readonly part: number;
     return [];
   const part = isRecord(payload) ? Number(payload["part"]) : Number.NaN;
   return Number.isInteger(part) ? [{ part, ts }] : [];
+}
+
+/** All messages are there; it is whole when its files are there too. */
+async function withFiles(
+  client: WebClient,
+  outcome: FindOutcome,
+  parts: number,
+  out: Outgoing,
+  hasFiles: boolean,
+): Promise<FindOutcome> {
+  const files = filesOf(out.card);
+  if (outcome.kind !== "found" || !hasFiles || files.length === 0) return outcome;
+  const { messageId } = outcome;
+  const marks = await marksInThread(client, out, out.thread ?? messageId);
+  const isWhole = marks === undefined || files.every(({ file }) => marks.has(markOf(file.hash)));
+  return isWhole ? outcome : { kind: "partly", messageId, parts };
 }
 
 /** Parts are sent in order, so those that are there are the first ones. */

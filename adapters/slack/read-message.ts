@@ -1,4 +1,5 @@
 import { conversationOf, type Heard, isDirectChannel, type Place } from "./heard.ts";
+import { readFiles } from "./read-files.ts";
 import { readTypedText } from "./read-typed-text.ts";
 
 /** The fields of `app_mention` and `message` events that are looked at. */
@@ -11,6 +12,7 @@ export interface MessageEvent {
   readonly subtype?: string | undefined;
   readonly bot_id?: string;
   readonly edited?: unknown;
+  readonly files?: unknown;
   readonly team?: string;
   readonly user_team?: string;
   readonly user_profile?: { readonly display_name: string; readonly real_name: string };
@@ -30,8 +32,10 @@ export function readMessage(event: MessageEvent, envelope: Envelope): Heard | un
   const isFromPerson = event.bot_id === undefined && user !== botUser && SPOKEN.has(event.subtype);
   if (user === undefined || !isFromPerson || event.edited !== undefined) return undefined;
   const place = placeOf(event, user, envelope);
+  const files = readFiles(event.files);
   return {
     place,
+    ...(files.length > 0 && { files }),
     inbound: {
       caller: { door: "slack", organisation: place.team, user, name: nameOf(event, user) },
       conversation: conversationOf(place),

@@ -1,11 +1,11 @@
-import type { BlockAction, ButtonAction, StaticSelectAction } from "@slack/bolt";
+import type { BlockAction, ButtonAction, DatepickerAction, StaticSelectAction } from "@slack/bolt";
 import { type Pressed, readButtonValue, readChosen } from "./button-value.ts";
 import { conversationOf, type Heard, isDirectChannel, type Place } from "./heard.ts";
 import { isRecord, readString } from "./read-record.ts";
 import { ANSWER_ACTION } from "./render-buttons.ts";
 
-/** A button or a list of answers. */
-export type Press = BlockAction<ButtonAction | StaticSelectAction>;
+/** A button, a list of answers, or a calendar. */
+export type Press = BlockAction<ButtonAction | StaticSelectAction | DatepickerAction>;
 
 /** What was pressed or chosen in a message of ours; nothing when it is of another kind or place. */
 export function readPress(body: Press): Heard | undefined {
@@ -25,8 +25,10 @@ export function readPress(body: Press): Heard | undefined {
   };
 }
 
-function readPressed(action: Press["actions"][number] | undefined): Pressed | undefined {
+export function readPressed(action: Press["actions"][number] | undefined): Pressed | undefined {
   if (action?.type === "static_select") return readChosen(action.selected_option?.value, action.block_id);
+  // A day that is taken away again says nothing.
+  if (action?.type === "datepicker") return readChosen(action.selected_date ?? undefined, action.block_id);
   return readButtonValue(action?.value);
 }
 
@@ -36,12 +38,14 @@ function placeOf(body: Press): Place | undefined {
   const organisation = user.team_id ?? team?.id;
   if (id === undefined || organisation === undefined) return undefined;
   const isEphemeral = isRecord(container) && container["is_ephemeral"] === true;
+  // What was whispered in a thread goes on there for that person alone.
   const thread = readString(message, "thread_ts") ?? readString(container, "thread_ts");
   return {
     team: organisation,
     channel: id,
     user: user.id,
     isDirect: isDirectChannel(id),
+    isForAsker: isEphemeral && thread !== undefined,
     isOwnQuestion: isEphemeral && ANSWER_ACTION.test(actions[0]?.action_id ?? ""),
     trigger: body.trigger_id,
     ...(body.response_url && { responseUrl: body.response_url }),

@@ -32,7 +32,7 @@ function readFields(values: Values): Readonly<Record<string, string>> {
   return Object.fromEntries(
     Object.entries(values).map(([fact, inputs]) => {
       const input = inputs[FIELD_ACTION];
-      return [fact, input?.selected_option?.value ?? input?.value ?? ""];
+      return [fact, input?.selected_option?.value ?? input?.selected_date ?? input?.value ?? ""];
     }),
   );
 }

@@ -1,7 +1,7 @@
 import type { Block, CautionBlock, ChartBlock, FormBlock, QuestionBlock, TextBlock } from "../../src/messages/card.ts";
 import { type BlockGroup, type Rendered, rendered } from "./block-groups.ts";
 import { LIMITS } from "./limits.ts";
-import { type ButtonKind, renderButtons } from "./render-buttons.ts";
+import { type ButtonKind, renderButtons, renderDayPick } from "./render-buttons.ts";
 import { renderProgress, renderRows } from "./render-rows.ts";
 import { mayBeLines, renderTable, renderTableLines } from "./render-table.ts";
 import { bold, plain, quietBlocks, richParagraphs, richQuote } from "./rich-text.ts";
@@ -35,7 +35,7 @@ export function renderBlock(block: Block, context: CardContext): Rendered {
     case "caution":
       return rendered(renderCaution(block));
     case "question":
-      return rendered(renderQuestion(block));
+      return rendered(renderQuestion(block, context));
     case "buttons":
       return renderButtons(block.buttons, context.firstButton, context.buttonKind);
     case "form":
@@ -74,11 +74,12 @@ function renderCaution({ severity, word, text, show, cites }: CautionBlock): Blo
   ];
 }
 
-function renderQuestion({ prompt, help, progress }: QuestionBlock): BlockGroup {
+function renderQuestion({ prompt, help, progress, day }: QuestionBlock, context: CardContext): BlockGroup {
   return [
     ...richParagraphs(prompt, bold),
     ...(help === undefined ? [] : quietBlocks(help)),
     ...(progress === undefined ? [] : quietBlocks(progress)),
+    ...(day === undefined ? [] : renderDayPick(day, context.firstButton)),
   ];
 }
 

@@ -1,8 +1,9 @@
 import type { Button as SlackButton, StaticSelect } from "@slack/types";
-import type { Button } from "../../src/messages/card.ts";
-import type { Rendered } from "./block-groups.ts";
+import type { Button, QuestionBlock } from "../../src/messages/card.ts";
+import type { BlockGroup, Rendered } from "./block-groups.ts";
 import { writeAim, writeButtonValue } from "./button-value.ts";
 import { chunk, jsonSize } from "./chunk.ts";
+import { dayInput } from "./day-input.ts";
 import { LIMITS } from "./limits.ts";
 import { plainObject } from "./rich-text.ts";
 
@@ -39,6 +40,14 @@ function renderList(buttons: readonly Button[], action: string): Rendered | unde
   const options = buttons.map(({ label, say }) => ({ text: plainObject(label, LIMITS.optionText), value: say }));
   const list: StaticSelect = { type: "static_select", action_id: action, options };
   return { groups: [[{ type: "actions", block_id: aim, elements: [list] }]], refused: [] };
+}
+
+/** A calendar under a question for a day; to pick a day answers it, as to type it would. */
+export function renderDayPick({ aim, value }: NonNullable<QuestionBlock["day"]>, number: number): BlockGroup {
+  const block = writeAim(aim);
+  return block === undefined
+    ? []
+    : [{ type: "actions", block_id: block, elements: [dayInput(`answer_${number}`, value)] }];
 }
 
 /** What an option says comes back as it is: with one of these marks it would come back with entities. */

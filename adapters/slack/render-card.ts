@@ -78,7 +78,7 @@ function isDoneWith(blocks: readonly Block[]): boolean {
   return blocks.some(({ kind }) => kind === "question" || kind === "progress");
 }
 
-function renderTitle({ verdict, title }: Card): HeaderBlock {
+export function renderTitle({ verdict, title }: Card): HeaderBlock {
   const word = verdict === undefined ? "" : `${VERDICT_SHAPES[verdict.kind]} ${verdict.word}: `;
   return { type: "header", text: plainObject(word + title, LIMITS.headerText) };
 }
@@ -102,5 +102,6 @@ function renderEach(blocks: readonly Block[], title: string): readonly Rendered[
 
 function buttonsOf(block: Block): number {
   if (block.kind === "buttons") return block.buttons.length;
+  if (block.kind === "question") return block.day === undefined ? 0 : 1;
   return block.kind === "form" ? 1 : 0;
 }

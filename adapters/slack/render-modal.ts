@@ -1,7 +1,10 @@
-import type { InputBlock, KnownBlock, ModalView, PlainTextOption } from "@slack/types";
-import type { Block, Card, FormBlock, FormField } from "../../src/messages/card.ts";
+import type { InputBlock, KnownBlock, ModalView, PlainTextOption, NumberInput as SlackNumber } from "@slack/types";
+import type { Block, Card, FormBlock, FormField, NumberInput } from "../../src/messages/card.ts";
+import { inputThatShows } from "../../src/messages/field-values.ts";
+import { dayInput } from "./day-input.ts";
 import { LIMITS } from "./limits.ts";
 import { renderAll } from "./render-card.ts";
+import { forView } from "./render-home.ts";
 import { plain, plainObject, richParagraphs } from "./rich-text.ts";
 import { PROBLEM_SHAPE } from "./shapes.ts";
 import { fitRaw, splitText } from "./slack-text.ts";
@@ -18,7 +21,7 @@ export const FIELD_ACTION = "value";
 export function renderModal(card: Card, form: FormBlock, metadata: string): ModalView {
   const heading: Block = { kind: "text", tone: "heading", text: form.title };
   const fields = form.fields.flatMap(renderField).slice(0, LIMITS.viewBlocks);
-  const above = renderAll([heading, ...card.blocks.filter(isShown)], card.title);
+  const above = renderAll([heading, ...card.blocks.filter(isShown).flatMap(forView)], card.title);
   const room = LIMITS.viewBlocks - fields.length;
   return {
     type: "modal",
@@ -52,8 +55,12 @@ function renderField(field: FormField): readonly KnownBlock[] {
   return [...problem, input];
 }
 
-function renderInput({ input, value }: FormField): InputBlock["element"] {
+function renderInput(field: FormField): InputBlock["element"] {
+  const { value } = field;
+  const input = inputThatShows(field);
   if (input.type === "text") return textInput(value, input.placeholder);
+  if (input.type === "day") return dayInput(FIELD_ACTION, value);
+  if (input.type === "number") return numberInput(input, value);
   const options = input.options.map(renderOption);
   const isChoosable =
     options.length > 0 &&
@@ -63,6 +70,19 @@ function renderInput({ input, value }: FormField): InputBlock["element"] {
   const chosen = options.find((option) => option.value === value);
   const type = options.length <= LIMITS.fewOptions ? "radio_buttons" : "static_select";
   return { type, action_id: FIELD_ACTION, options, ...(chosen && { initial_option: chosen }) };
+}
+
+/** Slack checks the range itself, and takes no field whose ends are in the wrong order. */
+function numberInput({ min, max, whole }: NumberInput, value: string | undefined): SlackNumber {
+  const hasRange = min === undefined || max === undefined || min <= max;
+  return {
+    type: "number_input",
+    action_id: FIELD_ACTION,
+    is_decimal_allowed: whole !== true,
+    ...(hasRange && min !== undefined && { min_value: String(min) }),
+    ...(hasRange && max !== undefined && { max_value: String(max) }),
+    ...(value !== undefined && value !== "" && { initial_value: value }),
+  };
 }
 
 function textInput(value: string | undefined, placeholder: string | undefined): InputBlock["element"] {

@@ -22,7 +22,7 @@ export async function sendPictures(
     if (block.kind !== "chart") continue;
     try {
       const { alt, title } = block;
-      const picture = { name: `${block.chart.id}.png`, title, alt, png: await draw(block) };
+      const picture = { name: `${block.chart.id}.png`, title, alt, type: "image/png", bytes: await draw(block) };
       await calls.upload({ channel, ...(thread !== undefined && { thread }) }, picture);
     } catch (error) {
       log.warn({ error, chart: block.chart.id }, "a picture could not be sent; its table was");

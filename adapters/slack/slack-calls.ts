@@ -1,11 +1,14 @@
-import type { ModalView } from "@slack/types";
-import { type FetchFunction, WebAPIPlatformError, WebAPIRateLimitedError, type WebClient } from "@slack/web-api";
+import type { HomeView, ModalView } from "@slack/types";
+import { WebAPIPlatformError, WebAPIRateLimitedError, type WebClient } from "@slack/web-api";
 import { blocksAsText } from "./blocks-as-text.ts";
 import type { ChannelQueue } from "./channel-queue.ts";
 import { SlackBusyError, SlackRefusalError, SlackUnreachableError } from "./errors.ts";
+import { type FileRef, FileTooLargeError, fetchFile } from "./fetch-file.ts";
+import { readFile } from "./read-files.ts";
 import { isRecord } from "./read-record.ts";
 import type { SlackMessage } from "./render-card.ts";
-import { askForPlace, putFile, type SlackPicture, shareFile } from "./upload-file.ts";
+import type { SlackFetch } from "./slack-fetch.ts";
+import { askForPlace, putFile, type SlackUpload, shareFile } from "./upload-file.ts";
 
 /** Where a message goes: a channel, and in it a thread. */
 interface Target {
@@ -27,9 +30,17 @@ export interface SlackCalls {
   remove(channel: string, ts: string): Promise<void>;
   respond(url: string, channel: string, message: SlackMessage, kind: ResponseKind): Promise<void>;
   removeOriginal(url: string, channel: string): Promise<void>;
-  openView(trigger: string, view: ModalView): Promise<void>;
-  /** Shares a picture, as a message of its own. */
-  upload(target: Target, picture: SlackPicture): Promise<void>;
+  /** @returns the id of the modal, by which it can be changed */
+  openView(trigger: string, view: ModalView): Promise<string>;
+  updateView(id: string, view: ModalView): Promise<void>;
+  /** @param hash the mark of the view that stands there; Slack refuses when it is another by now */
+  publishHome(user: string, view: HomeView, hash: string | undefined): Promise<void>;
+  /** Writes to a person directly. @returns the channel of their direct messages */
+  writeTo(user: string, message: SlackMessage): Promise<string>;
+  /** A file that somebody sent, however Slack tells of it. */
+  readFile(file: FileRef): Promise<Uint8Array>;
+  /** Shares a picture or paper, as a message of its own. */
+  upload(target: Target, file: SlackUpload): Promise<void>;
 }
 
 /** Links in an answer are never opened up into previews. */
@@ -38,7 +49,13 @@ export const QUIET = { unfurl_links: false, unfurl_media: false, parse: "none", 
 /** Answers of Slack that mean: these blocks, not this message. */
 export const BLOCKS_REFUSED = /invalid_blocks|invalid_attachments|msg_blocks_too_long|only_one_table_allowed/;
 
-export function createSlackCalls(client: WebClient, queue: ChannelQueue, fetchFn: FetchFunction): SlackCalls {
+/** @param apiUrl where the Web API is, when that is not Slack's own */
+export function createSlackCalls(
+  client: WebClient,
+  queue: ChannelQueue,
+  fetchFn: SlackFetch,
+  apiUrl?: string,
+): SlackCalls {
   const call = <T>(channel: string, work: () => Promise<T>) => queue.run(channel, () => coded(work));
   const say = <T>(channel: string, message: SlackMessage, send: (body: Body) => Promise<T>): Promise<T> =>
     call(channel, () => send(toBody(message))).catch((error: unknown) => {
@@ -76,17 +93,50 @@ export function createSlackCalls(client: WebClient, queue: ChannelQueue, fetchFn
     respond: (url, channel, message, kind) =>
       say(channel, message, (body) => toUrl(url, { ...toResponse(kind), ...body, ...QUIET })),
     removeOriginal: (url, channel) => call(channel, () => toUrl(url, { delete_original: true })),
-    openView: (trigger, view) =>
+    ...viewCalls(client, call),
+    writeTo: (user, message) =>
+      say(user, message, async (body) => {
+        const sent = await client.chat.postMessage({ channel: user, ...body, ...QUIET });
+        return sent.channel ?? user;
+      }),
+    readFile: (file) =>
       coded(async () => {
-        await client.views.open({ trigger_id: trigger, view });
+        const told = file.url === undefined ? { ...file, ...(await lookUpFile(client, file.id)) } : file;
+        return await fetchFile(fetchFn, told, client.token ?? "", apiUrl);
       }),
     // The bytes go another way than the calls of the channel and keep none of them waiting.
-    async upload(target, picture) {
-      const place = await call(target.channel, () => askForPlace(client, picture));
-      await coded(() => putFile(fetchFn, place.url, picture));
-      await call(target.channel, () => shareFile(client, place.file, picture.title, target));
+    async upload(target, file) {
+      const place = await call(target.channel, () => askForPlace(client, file));
+      await coded(() => putFile(fetchFn, place.url, file));
+      await call(target.channel, () => shareFile(client, place.file, file.title, target));
     },
   };
+}
+
+type Call = <T>(channel: string, work: () => Promise<T>) => Promise<T>;
+
+function viewCalls(client: WebClient, call: Call): Pick<SlackCalls, "openView" | "updateView" | "publishHome"> {
+  return {
+    openView: (trigger, view) =>
+      coded(async () => {
+        const opened = await client.views.open({ trigger_id: trigger, view });
+        return opened.view?.id ?? "";
+      }),
+    updateView: (id, view) =>
+      coded(async () => {
+        await client.views.update({ view_id: id, view });
+      }),
+    publishHome: (user, view, hash) =>
+      call(`home/${user}`, async () => {
+        await client.views.publish({ user_id: user, view, ...(hash !== undefined && { hash }) });
+      }),
+  };
+}
+
+async function lookUpFile(client: WebClient, id: string): Promise<FileRef | undefined> {
+  const answer = await client.files.info({ file: id });
+  // Slack says again that it wants to be asked.
+  return readFile({ ...answer.file, file_access: "visible" });
 }
 
 interface Body {
@@ -107,7 +157,7 @@ function toResponse({ isPrivate, replacesOriginal, thread }: ResponseKind): obje
   return { response_type, replace_original: replacesOriginal, ...inThread(thread) };
 }
 
-async function postJson(fetchFn: FetchFunction, url: string, body: object): Promise<void> {
+async function postJson(fetchFn: SlackFetch, url: string, body: object): Promise<void> {
   const response = await fetchFn(url, {
     method: "POST",
     headers: { "content-type": "application/json" },
@@ -124,7 +174,8 @@ export async function coded<T>(work: () => Promise<T>): Promise<T> {
   try {
     return await work();
   } catch (error) {
-    if (error instanceof SlackBusyError || error instanceof SlackRefusalError) throw error;
+    const isCoded = error instanceof SlackBusyError || error instanceof SlackRefusalError;
+    if (isCoded || error instanceof FileTooLargeError) throw error;
     if (error instanceof WebAPIRateLimitedError) throw new SlackBusyError(error.retryAfter, { cause: error });
     if (error instanceof WebAPIPlatformError) throw new SlackRefusalError(reasonOf(error), { cause: error });
     throw new SlackUnreachableError("Slack did not answer", { cause: error });

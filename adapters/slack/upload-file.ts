@@ -4,13 +4,15 @@ import { LIMITS } from "./limits.ts";
 import { readString } from "./read-record.ts";
 import { fitRaw } from "./slack-text.ts";
 
-/** A picture on its way to Slack. */
-export interface SlackPicture {
+/** A picture or paper on its way to Slack. */
+export interface SlackUpload {
   readonly name: string;
   readonly title: string;
-  /** What it shows, for screen readers. */
-  readonly alt: string;
-  readonly png: Uint8Array;
+  /** What a picture shows, for screen readers. */
+  readonly alt?: string;
+  /** Media type. */
+  readonly type: string;
+  readonly bytes: Uint8Array;
 }
 /** Where a file may be put, and its id from then on. */
 interface UploadPlace {
@@ -23,34 +25,37 @@ interface UploadPlace {
  * `alt_text`, and the published method takes `alt_txt` (docs.slack.dev, files.getUploadURLExternal).
  */
 
-export async function askForPlace(client: WebClient, { name, alt, png }: SlackPicture): Promise<UploadPlace> {
+export async function askForPlace(client: WebClient, { name, alt, bytes }: SlackUpload): Promise<UploadPlace> {
   const answer = await client.apiCall("files.getUploadURLExternal", {
-    filename: name,
-    length: png.byteLength,
-    alt_txt: fitRaw(alt, LIMITS.pictureAlt),
+    filename: fitRaw(name, LIMITS.fileName),
+    length: bytes.byteLength,
+    ...(alt !== undefined && { alt_txt: fitRaw(alt, LIMITS.pictureAlt) }),
   });
   const [url, file] = [readString(answer, "upload_url"), readString(answer, "file_id")];
   if (url === undefined || file === undefined) throw new SlackRefusalError("no place for a file");
   return { url, file };
 }
 
-export async function putFile(fetchFn: FetchFunction, url: string, { name, png }: SlackPicture): Promise<void> {
+export async function putFile(fetchFn: FetchFunction, url: string, { name, type, bytes }: SlackUpload): Promise<void> {
   const body = new FormData();
-  body.set("file", new Blob([Uint8Array.from(png)], { type: "image/png" }), name);
+  body.set("file", new Blob([Uint8Array.from(bytes)], { type }), fitRaw(name, LIMITS.fileName));
   const response = await fetchFn(url, { method: "POST", body, redirect: "error" });
   if (!response.ok) throw new SlackRefusalError(`upload ${response.status}`);
 }
 
-/** Shares the file, as a message of its own: only where the bot may speak. */
+/**
+ * Shares the file, as a message of its own: only where the bot may speak. Without a place nobody sees it until a message
+ * shows it.
+ */
 export async function shareFile(
   client: WebClient,
   file: string,
   title: string,
-  { channel, thread }: { readonly channel: string; readonly thread?: string },
+  place?: { readonly channel: string; readonly thread?: string },
 ): Promise<void> {
-  await client.files.completeUploadExternal({
+  await client.apiCall("files.completeUploadExternal", {
     files: [{ id: file, title: fitRaw(title, LIMITS.pictureTitle) }],
-    channel_id: channel,
-    ...(thread !== undefined && { thread_ts: thread }),
+    ...(place && { channel_id: place.channel }),
+    ...(place?.thread !== undefined && { thread_ts: place.thread }),
   });
 }

@@ -107,6 +107,13 @@ interface AdaptiveField {
 }
 export type AdaptiveInput =
   | (AdaptiveField & { readonly type: "Input.Text"; readonly placeholder?: string })
+  | (AdaptiveField & { readonly type: "Input.Date" })
+  | (Omit<AdaptiveField, "value"> & {
+      readonly type: "Input.Number";
+      readonly value?: number;
+      readonly min?: number;
+      readonly max?: number;
+    })
   | (AdaptiveField & {
       readonly type: "Input.ChoiceSet";
       readonly style: "compact" | "expanded";

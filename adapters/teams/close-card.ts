@@ -34,6 +34,8 @@ function closeElement(element: AdaptiveElement, pressed: Pressed): AdaptiveEleme
     case "Container":
       return [{ ...element, items: element.items.flatMap((item) => closeElement(item, pressed)) }];
     case "Input.Text":
+    case "Input.Date":
+    case "Input.Number":
     case "Input.ChoiceSet":
       // What was chosen in a list of answers stands at the end, as what was pressed.
       if (element.id.startsWith(CHOICE_PREFIX)) return [];

@@ -14,7 +14,7 @@ import {
 import { cutText, paragraphs, plainLine, run, takeStart } from "./plain-text.ts";
 import type { CardMessage } from "./port.ts";
 import { renderButtons } from "./render-buttons.ts";
-import { renderChoice } from "./render-choice.ts";
+import { renderChoice, renderDayPick } from "./render-choice.ts";
 import { renderFold } from "./render-fold.ts";
 import { renderForm } from "./render-form.ts";
 import { renderRows, renderTable } from "./render-rows.ts";
@@ -176,7 +176,9 @@ function renderBlock(block: Block, index: number, ask: Ask | undefined): Adaptiv
     case "caution":
       return renderCaution(block);
     case "question":
-      return renderQuestion(block);
+      return block.day === undefined || ask === undefined
+        ? renderQuestion(block)
+        : [...renderQuestion(block), ...renderDayPick(block.day, block.prompt, ask, index)];
     case "buttons":
       return [...(renderChoice(block.buttons, ask, index) ?? renderButtons(block.buttons, ask))];
     case "form":

@@ -1,4 +1,5 @@
-import type { Aim, Button } from "../../src/messages/card.ts";
+import type { Aim, Button, QuestionBlock } from "../../src/messages/card.ts";
+import { isDay } from "../../src/messages/field-values.ts";
 import type { AdaptiveElement } from "./adaptive-card.ts";
 import { MANY_ANSWERS, MOST_SAY_CHARACTERS } from "./limits.ts";
 import { breakLongWords, plainLine } from "./plain-text.ts";
@@ -28,6 +29,35 @@ export function renderChoice(
   const data = choiceData(id, aim, ask);
   return [
     { type: "Input.ChoiceSet", ...shared, style: "compact", wrap: true, isRequired: true, choices },
+    {
+      type: "ActionSet",
+      actions: [{ type: "Action.Submit", title: "OK", style: "positive", associatedInputs: "auto", data }],
+    },
+  ];
+}
+
+/**
+ * A calendar under a question for a day, named after it, with a button that sends the day picked.
+ * @param index tells the fields of one card apart
+ */
+export function renderDayPick(
+  { aim, value }: NonNullable<QuestionBlock["day"]>,
+  prompt: string,
+  ask: Ask,
+  index: number,
+): readonly AdaptiveElement[] {
+  const id = `${CHOICE_PREFIX}${index}`;
+  const label = breakLongWords(plainLine(prompt)) || aim.fact;
+  const data = choiceData(id, aim, ask);
+  return [
+    {
+      type: "Input.Date",
+      id,
+      label,
+      errorMessage: label,
+      isRequired: true,
+      ...(value !== undefined && isDay(value) && { value }),
+    },
     {
       type: "ActionSet",
       actions: [{ type: "Action.Submit", title: "OK", style: "positive", associatedInputs: "auto", data }],

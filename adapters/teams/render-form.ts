@@ -1,4 +1,5 @@
 import type { FormBlock, FormField } from "../../src/messages/card.ts";
+import { inputThatShows } from "../../src/messages/field-values.ts";
 import type { AdaptiveElement, AdaptiveInput, AdaptiveSubmit } from "./adaptive-card.ts";
 import { MOST_LABEL_CHARACTERS } from "./limits.ts";
 import { breakLongWords, cutToWidth, isFreeOfMarkdown, paragraphs, plainLine, plainText } from "./plain-text.ts";
@@ -54,7 +55,19 @@ function renderInput(field: FormField, prefix: string): AdaptiveInput {
       choices,
       ...(choices.some(({ value }) => value === field.value) && { value: field.value }),
     };
-  const placeholder = field.input.type === "text" && plainLine(field.input.placeholder ?? "");
+  const input = inputThatShows(field);
+  if (input.type === "day") return { type: "Input.Date", ...shared, ...(field.value && { value: field.value }) };
+  if (input.type === "number") {
+    const { min, max } = input;
+    return {
+      type: "Input.Number",
+      ...shared,
+      ...(min !== undefined && { min }),
+      ...(max !== undefined && { max }),
+      ...(field.value && { value: Number(field.value) }),
+    };
+  }
+  const placeholder = input.type === "text" && plainLine(input.placeholder ?? "");
   return {
     type: "Input.Text",
     ...shared,

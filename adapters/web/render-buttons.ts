@@ -16,7 +16,20 @@ export function renderQuestion(
 ${question.progress === undefined ? undefined : html`<p class="question-progress" dir="auto">${question.progress}</p>`}
 <h3 class="question-prompt" id="${id}-prompt" dir="auto">${question.prompt}</h3>
 ${question.help === undefined ? undefined : html`<p class="question-help" id="${id}-help" dir="auto">${question.help}</p>`}
-${answers && (renderList(answers.buttons, question.prompt, { id, texts }) ?? renderButtons(answers, { id, texts }))}
+${question.day && renderDayPick(question.day, question.prompt, { id, texts })}${answers && (renderList(answers.buttons, question.prompt, { id, texts }) ?? renderButtons(answers, { id, texts }))}
+</div>`;
+}
+
+/** A calendar that opens, with a button that sends the day picked. */
+function renderDayPick(
+  { aim, value }: NonNullable<QuestionBlock["day"]>,
+  prompt: string,
+  { id, texts }: Place,
+): SafeHtml {
+  return html`<div class="choice">
+<label class="unseen" for="${id}-day" dir="auto">${prompt}</label>
+<input type="date" class="input" id="${id}-day" value="${value ?? ""}" autocomplete="off">
+<button type="button" class="button button-primary" data-choice="${id}-day" data-walk="${aim.walk}" data-fact="${aim.fact}"><span>${texts.sendChoice}</span></button>
 </div>`;
 }
 

@@ -1,4 +1,5 @@
-import type { FormBlock, FormField } from "../../src/messages/card.ts";
+import type { FormBlock, FormField, NumberInput } from "../../src/messages/card.ts";
+import { inputThatShows } from "../../src/messages/field-values.ts";
 import { html, type SafeHtml } from "./html.ts";
 import type { Place } from "./place.ts";
 
@@ -35,8 +36,22 @@ ${renderRadios(field, field.input.options, place)}
 <label for="${id}"><span dir="auto">${field.label}</span>${needed}</label>
 ${help}
 ${problem}
-${field.input.type === "choice" ? renderSelect(field, field.input.options, place) : renderInput(field, field.input.placeholder, id)}
+${renderControl(field, place)}
 </div>`;
+}
+
+function renderControl(field: FormField, place: Place): SafeHtml {
+  const input = inputThatShows(field);
+  switch (input.type) {
+    case "choice":
+      return renderSelect(field, input.options, place);
+    case "day":
+      return renderDay(field, place.id);
+    case "number":
+      return renderNumber(field, input, place.id);
+    case "text":
+      return renderInput(field, input.placeholder, place.id);
+  }
 }
 
 function describedBy(field: FormField, id: string): SafeHtml | undefined {
@@ -57,6 +72,16 @@ function marks(field: FormField, id: string): SafeHtml {
 function renderInput(field: FormField, placeholder: string | undefined, id: string): SafeHtml {
   const hint = placeholder === undefined ? undefined : html` placeholder="${placeholder}"`;
   return html`<input type="text" class="input" id="${id}" name="${field.fact}" value="${field.value ?? ""}"${hint} dir="auto" autocapitalize="off" spellcheck="false"${marks(field, id)}>`;
+}
+
+function renderDay(field: FormField, id: string): SafeHtml {
+  return html`<input type="date" class="input" id="${id}" name="${field.fact}" value="${field.value ?? ""}"${marks(field, id)}>`;
+}
+
+function renderNumber(field: FormField, { min, max, whole }: NumberInput, id: string): SafeHtml {
+  const least = min === undefined ? undefined : html` min="${String(min)}"`;
+  const most = max === undefined ? undefined : html` max="${String(max)}"`;
+  return html`<input type="number" class="input" id="${id}" name="${field.fact}" value="${field.value ?? ""}" step="${whole ? "1" : "any"}"${least}${most}${marks(field, id)}>`;
 }
 
 type Options = readonly { readonly value: string; readonly label: string }[];

@@ -38,6 +38,13 @@ const field = z.strictObject({
   value: text.exactOptional(),
   input: z.discriminatedUnion("type", [
     z.strictObject({ type: z.literal("text"), placeholder: text.exactOptional() }),
+    z.strictObject({ type: z.literal("day") }),
+    z.strictObject({
+      type: z.literal("number"),
+      min: z.number().exactOptional(),
+      max: z.number().exactOptional(),
+      whole: z.literal(true).exactOptional(),
+    }),
     z.strictObject({ type: z.literal("choice"), options: z.array(z.strictObject({ value: text, label: text })) }),
   ]),
   problem: text.exactOptional(),
@@ -78,6 +85,7 @@ const BLOCKS = {
     prompt: text,
     help: text.exactOptional(),
     progress: text.exactOptional(),
+    day: z.strictObject({ aim, value: text.exactOptional() }).exactOptional(),
   }),
   buttons: z.strictObject({ ...foldable, kind: z.literal("buttons"), buttons: z.array(button) }),
   form: z.strictObject({ kind: z.literal("form"), topic: text, title: text, submit: text, fields: z.array(field) }),

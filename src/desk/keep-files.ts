@@ -28,8 +28,9 @@ export async function keepFiles(
       const kept = await room.files.keep(workspace, name, await read());
       taken = kept.ok ? { ...taken, kept: [...taken.kept, kept.file] } : refuse(taken, name, kept.because);
     } catch (error) {
-      room.faults.report({ id: shortId(room), doing: "file", door: caller.door, workspace, error });
-      taken = refuse(taken, name, "not_given");
+      const isTooLarge = error instanceof Error && "code" in error && error.code === "too_large";
+      if (!isTooLarge) room.faults.report({ id: shortId(room), doing: "file", door: caller.door, workspace, error });
+      taken = refuse(taken, name, isTooLarge ? "too_large" : "not_given");
     }
   }
   return taken;

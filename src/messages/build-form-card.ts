@@ -1,6 +1,6 @@
-import type { KnownFacts } from "../declaration/facts.ts";
+import type { KnownFacts, QuantityFact } from "../declaration/facts.ts";
 import { isNeeded, listedFacts } from "../declaration/run-topic.ts";
-import type { Card, FormField } from "./card.ts";
+import type { Card, FormField, NumberInput } from "./card.ts";
 import { exampleOf } from "./say-problem.ts";
 import { type FactVoice, factOf, showValue, type TopicVoice, writeValue } from "./voice.ts";
 
@@ -70,7 +70,20 @@ function fieldInput(voice: TopicVoice, fact: FactVoice): FormField["input"] {
       const { yes, no } = voice.common;
       return { type: "choice", options: [yes, no].map((word) => ({ value: word, label: word })) };
     }
+    case "day":
+      return { type: "day" };
+    case "quantity":
+      return numberInput(spec) ?? typedInput(voice, fact);
     default:
-      return { type: "text", placeholder: exampleOf(voice, fact) };
+      return typedInput(voice, fact);
   }
+}
+
+/** Only what has no unit: a field for numbers would take away the unit that somebody wants to type. */
+function numberInput({ quantity, min, max, whole }: QuantityFact): NumberInput | undefined {
+  return quantity === "count" ? { type: "number", min, max, ...(whole && { whole }) } : undefined;
+}
+
+function typedInput(voice: TopicVoice, fact: FactVoice): FormField["input"] {
+  return { type: "text", placeholder: exampleOf(voice, fact) };
 }

@@ -3,7 +3,7 @@ import type { FactValue } from "../declaration/facts.ts";
 import type { Guidance } from "../declaration/topic.ts";
 import { buildHazardBlock, buildStopBlock } from "./build-hazard-block.ts";
 import { buildTableBlock } from "./build-table-blocks.ts";
-import type { Block, Button, Card, TableBlock, TextBlock } from "./card.ts";
+import type { Block, Button, Card, QuestionBlock, TableBlock, TextBlock } from "./card.ts";
 import { type FactVoice, factOf, sayFinding, showValue, type TopicVoice, writeValue } from "./voice.ts";
 
 /** The question on the table, as the conversation sees it. */
@@ -39,6 +39,7 @@ export function buildQuestionCard(voice: TopicVoice, question: Question, notes: 
       prompt: guidance?.isStop ? common.stopDone : prompt,
       ...(help !== undefined && { help }),
       progress: of === undefined ? common.question(String(place)) : common.progress(String(place), String(of)),
+      ...(fact.spec.type === "day" && { day: dayPick(question) }),
     },
     ...(answers.length === 0 ? [] : [{ kind: "buttons" as const, buttons: answers }]),
     ...offerButtons(voice, guidance),
@@ -53,6 +54,10 @@ export function buildQuestionCard(voice: TopicVoice, question: Question, notes: 
       .concat(stop.length > 0 ? [] : [prompt])
       .join(" "),
   };
+}
+
+function dayPick({ walk, fact, current }: Question): NonNullable<QuestionBlock["day"]> {
+  return { aim: { walk, fact }, ...(typeof current === "string" && { value: current }) };
 }
 
 /** The first table stands open below the answers; more are there for who wants to know. */

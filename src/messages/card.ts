@@ -82,6 +82,8 @@ export interface QuestionBlock {
   readonly help?: string;
   /** "2 of 5". */
   readonly progress?: string;
+  /** A day is asked for: to pick one is the same as to type it, YYYY-MM-DD, for this question. */
+  readonly day?: { readonly aim: Aim; readonly value?: string };
 }
 export interface ButtonsBlock extends Foldable {
   readonly kind: "buttons";
@@ -117,9 +119,20 @@ export interface FormField {
   readonly value?: string;
   readonly input:
     | { readonly type: "text"; readonly placeholder?: string }
+    /** A calendar day; what is sent back is YYYY-MM-DD. */
+    | { readonly type: "day" }
+    /** A number without a unit. */
+    | NumberInput
     | { readonly type: "choice"; readonly options: readonly { readonly value: string; readonly label: string }[] };
   /** A sentence about what was wrong with the last thing typed here. */
   readonly problem?: string;
+}
+/** Both ends are included; `whole` where a fraction makes no sense. */
+export interface NumberInput {
+  readonly type: "number";
+  readonly min?: number;
+  readonly max?: number;
+  readonly whole?: true;
 }
 /**
  * A picture as data, with the words that it needs and a text that says the same. `labels` holds the name of every

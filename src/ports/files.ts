@@ -16,11 +16,17 @@ export interface FileStore {
   read(workspace: string, hash: string): Promise<Uint8Array | undefined>;
 }
 
+/** Largest file that is kept: own limit, enough for a picture of a phone [bytes]. */
+export const MOST_FILE_B = 10_000_000;
+
 /** A photo or paper that came with a message. It is fetched only when the desk wants it, after the door has answered. */
 export interface SentFile {
   readonly name: string;
   /** As the platform says; what really comes is measured again [bytes]. */
   readonly size_B?: number;
-  /** Fetches it; an error means that the platform did not give it. */
+  /**
+   * Fetches it; an error means that the platform did not give it, or, with the code `too_large`, that it is larger than
+   * `MOST_FILE_B` and was not fetched to its end.
+   */
   read(): Promise<Uint8Array>;
 }

@@ -3,10 +3,11 @@ import { mkdtemp, readdir, rm, stat, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { createFileStore, MOST_FILE_bytes } from "../../adapters/files/file-store.ts";
+import { createFileStore } from "../../adapters/files/file-store.ts";
 import { sniffType } from "../../adapters/files/sniff-type.ts";
 import { JOB_TEXTS } from "../../src/messages/say-job.ts";
 import type { FileStore } from "../../src/ports/files.ts";
+import { MOST_FILE_B } from "../../src/ports/files.ts";
 import { exifSegment, jpegWith, PLACE, webpOf } from "../support/picture-files.ts";
 
 let folder = "";
@@ -53,7 +54,7 @@ describe("keeping", () => {
 
   test.each([
     { name: "nothing", bytes: Buffer.alloc(0), because: "empty" },
-    { name: "too much", bytes: Buffer.alloc(MOST_FILE_bytes + 1, "%PDF-"), because: "too_large" },
+    { name: "too much", bytes: Buffer.alloc(MOST_FILE_B + 1, "%PDF-"), because: "too_large" },
     { name: "a HEIC picture", bytes: box("heic"), because: "heic" },
     { name: "a program", bytes: Buffer.from("MZ not a picture"), because: "unknown_type" },
     { name: "a page", bytes: Buffer.from("<svg onload=alert(1)>"), because: "unknown_type" },
@@ -66,8 +67,8 @@ describe("keeping", () => {
   });
 
   test("a file as large as allowed is kept", async () => {
-    const bytes = Buffer.alloc(MOST_FILE_bytes, "%PDF-");
-    expect(await files.keep("w1", "plan.pdf", bytes)).toMatchObject({ ok: true, file: { size_B: MOST_FILE_bytes } });
+    const bytes = Buffer.alloc(MOST_FILE_B, "%PDF-");
+    expect(await files.keep("w1", "plan.pdf", bytes)).toMatchObject({ ok: true, file: { size_B: MOST_FILE_B } });
   });
 
   test.each([

@@ -247,6 +247,20 @@ describe("form card", () => {
     });
   });
 
+  test("has a field for numbers where no unit could be typed, with its range", () => {
+    const [form] = blocksOf(buildFormCard(voice, { facts: {} }), "form");
+    expect(form?.fields.map(({ fact, input }) => [fact, input.type])).toEqual([
+      ["drum", "text"],
+      ["hose", "text"],
+      ["cold", "text"],
+      ["warm", "text"],
+      ["lined", "choice"],
+      ["metal", "choice"],
+      ["helpers", "number"],
+    ]);
+    expect(form?.fields[6]?.input).toEqual({ type: "number", min: 0, max: 9, whole: true });
+  });
+
   test("keeps what was typed beside what was wrong with it", () => {
     const [form] = blocksOf(
       buildFormCard(voice, { facts: {}, typed: { drum: "x" }, problems: { drum: "No." } }),

@@ -7,7 +7,7 @@
 
 type Json = Readonly<Record<string, unknown>>;
 const TEXT_OBJECTS = new Set(["plain_text", "mrkdwn"]);
-const KNOWN_BLOCKS = new Set(["header", "context", "rich_text", "table", "actions", "input"]);
+const KNOWN_BLOCKS = new Set(["header", "context", "rich_text", "table", "actions", "input", "image"]);
 /** Measured total in issue 2509 at which a message of text and one divider was refused. */
 const REFUSED_AT = 13_172;
 
@@ -44,6 +44,27 @@ export function judgeModal(view: unknown): readonly string[] {
   ];
 }
 
+/** Everything wrong with what is published on the home tab. */
+export function judgeHome(view: unknown): readonly string[] {
+  const { type, blocks, callback_id: callback, ...rest } = asJson(view);
+  const list = asList(blocks);
+  return [
+    ...(type === "home" ? [] : [`type ${String(type)}`]),
+    ...(Object.keys(rest).every((key) => ["private_metadata", "external_id"].includes(key)) ? [] : ["unknown fields"]),
+    ...(String(callback ?? "").length <= 255 ? [] : ["callback_id too long"]),
+    ...size(list, "blocks", 100),
+    // Slack's answer `view_too_large`: above 250 kB (docs.slack.dev, views.publish).
+    ...(Buffer.byteLength(JSON.stringify(view)) <= 250_000 ? [] : ["larger than 250 kB"]),
+    ...repeated(list, "action_id"),
+    ...repeated(list, "block_id"),
+    ...list.flatMap((block, index) =>
+      asJson(block)["type"] === "table"
+        ? ["a table, for messages only"]
+        : judgeBlock(asJson(block), `blocks[${index}]`),
+    ),
+  ];
+}
+
 function judgeBlock(block: Json, at: string): readonly string[] {
   switch (block["type"]) {
     case "header":
@@ -65,6 +86,8 @@ function judgeBlock(block: Json, at: string): readonly string[] {
       ];
     case "input":
       return judgeInput(block, at);
+    case "image":
+      return judgeImage(block, at);
     default:
       return [`${at}: unknown block ${String(block["type"])} of ${[...KNOWN_BLOCKS].join(", ")}`];
   }
@@ -122,6 +145,7 @@ function judgeList(list: Json, at: string): readonly string[] {
 
 function judgeButton(button: Json, at: string): readonly string[] {
   if (button["type"] === "static_select") return judgeList(button, at);
+  if (button["type"] === "datepicker") return judgeDatepicker(button, at);
   const value = button["value"];
   return [
     ...(button["type"] === "button" ? [] : [`${at}: not a button`]),
@@ -133,8 +157,55 @@ function judgeButton(button: Json, at: string): readonly string[] {
   ];
 }
 
+const INPUTS = new Set(["plain_text_input", "radio_buttons", "static_select", "datepicker", "number_input"]);
+
+/** As @slack/types describes Datepicker: a day there is, written YYYY-MM-DD, or none. */
+function judgeDatepicker(element: Json, at: string): readonly string[] {
+  const day = element["initial_date"];
+  const isDay = typeof day === "string" && /^\d{4}-\d\d-\d\d$/.test(day) && isReal(day);
+  return [
+    ...(day === undefined || isDay ? [] : [`${at}: initial_date ${String(day)}`]),
+    ...lengthOf(element["action_id"], `${at}.action_id`, 255),
+  ];
+}
+
+/** Date of the platform turns February 30 into March. */
+function isReal(day: string): boolean {
+  const date = new Date(`${day}T00:00:00Z`);
+  return !Number.isNaN(date.getTime()) && date.toISOString().startsWith(day);
+}
+
+/** As @slack/types describes NumberInput: numbers as texts, the ends in order, what stands in it within them. */
+function judgeNumber(element: Json, at: string): readonly string[] {
+  const { is_decimal_allowed: takesDecimals, min_value: min, max_value: max, initial_value: initial } = element;
+  const isNumber = (value: unknown) =>
+    value === undefined || (typeof value === "string" && /^-?\d+(\.\d+)?$/.test(value));
+  const [least, most, value] = [Number(min ?? -Infinity), Number(max ?? Infinity), Number(initial ?? min ?? max ?? 0)];
+  return [
+    ...(typeof takesDecimals === "boolean" ? [] : [`${at}: is_decimal_allowed`]),
+    ...([min, max, initial].every(isNumber) ? [] : [`${at}: not a number`]),
+    ...(least <= most ? [] : [`${at}: min above max`]),
+    ...(value >= least && value <= most ? [] : [`${at}: initial_value out of range`]),
+    ...(takesDecimals === false && !Number.isInteger(Number(initial ?? 0)) ? [`${at}: decimals`] : []),
+  ];
+}
+
+/** As @slack/types describes ImageBlock with a file that was uploaded to Slack; no card may show anything else. */
+function judgeImage(block: Json, at: string): readonly string[] {
+  const file = asJson(block["slack_file"]);
+  return [
+    ...(block["image_url"] === undefined ? [] : [`${at}: an address from outside`]),
+    // The pattern is Slack's own answer, quoted in slackapi/python-slack-sdk issue 1521.
+    ...(/^F[A-Z0-9]{8,}$/.test(String(file["id"])) && file["url"] === undefined ? [] : [`${at}: slack_file`]),
+    ...lengthOf(block["alt_text"], `${at}.alt_text`, 2000),
+    ...characterFaults(String(block["alt_text"]), at),
+    ...(block["title"] === undefined ? [] : judgeText(block["title"], `${at}.title`, 2000)),
+  ];
+}
+
 function judgeInput(block: Json, at: string): readonly string[] {
   const element = asJson(block["element"]);
+  if (!INPUTS.has(String(element["type"]))) return [`${at}: unknown input ${String(element["type"])}`];
   const options = asList(element["options"] ?? []).map(asJson);
   const most = element["type"] === "radio_buttons" ? 10 : 100;
   const initial = element["initial_option"];
@@ -145,7 +216,12 @@ function judgeInput(block: Json, at: string): readonly string[] {
     ...(element["placeholder"] === undefined ? [] : judgeText(element["placeholder"], `${at}.placeholder`, 150)),
     ...(element["type"] === "plain_text_input"
       ? lengthOf(element["initial_value"] ?? "-", `${at}.initial_value`, 3000)
-      : size(options, `${at}.options`, most)),
+      : []),
+    ...(element["type"] === "datepicker" ? judgeDatepicker(element, at) : []),
+    ...(element["type"] === "number_input" ? judgeNumber(element, at) : []),
+    ...(element["type"] === "radio_buttons" || element["type"] === "static_select"
+      ? size(options, `${at}.options`, most)
+      : []),
     ...options.flatMap((option) => [
       ...judgeText(option["text"], `${at}.option`, 75),
       ...lengthOf(option["value"], `${at}.value`, 75),

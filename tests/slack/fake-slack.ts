@@ -21,6 +21,8 @@ export interface FakeSlack {
   readonly apiUrl: string;
   readonly calls: readonly Call[];
   responseUrl(name: string): string;
+  /** Where a file that somebody sent stands; `script` says what is there. */
+  fileUrl(name: string): string;
   /** Answers calls of a method so, while the script gives an answer. */
   script(method: string, script: Script): void;
   /** The call of this method with this number from 0, as soon as it comes. */
@@ -49,6 +51,7 @@ export async function openFakeSlack(): Promise<FakeSlack> {
     apiUrl: `http://127.0.0.1:${port}/api/`,
     calls,
     responseUrl: (name) => `http://127.0.0.1:${port}/respond/${name}`,
+    fileUrl: (name) => `http://127.0.0.1:${port}/files/${name}`,
     script: (method, script) => {
       scripts.set(method, script);
     },
@@ -92,11 +95,14 @@ function readValue(value: string): unknown {
 function usualAnswer({ method, body }: Call, number: number, host = ""): Answer {
   if (method.startsWith("/respond/") || method.startsWith("/upload/")) return { body: "ok" };
   if (method === "files.getUploadURLExternal")
-    return { body: { ok: true, upload_url: `http://${host}/upload/${number}`, file_id: `F${number}` } };
+    return {
+      body: { ok: true, upload_url: `http://${host}/upload/${number}`, file_id: `F${String(number).padStart(9, "0")}` },
+    };
   return { body: { ok: true, ts: `1767229000.${String(number).padStart(6, "0")}`, channel: body["channel"] } };
 }
 
 function reply(response: ServerResponse, { status = 200, headers = {}, body = {} }: Answer): void {
   response.writeHead(status, { "content-type": "application/json", ...headers });
+  if (body instanceof Uint8Array) return void response.end(body);
   response.end(typeof body === "string" ? body : JSON.stringify(body));
 }

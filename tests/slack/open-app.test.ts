@@ -4,11 +4,12 @@ import { createChannelQueue } from "../../adapters/slack/channel-queue.ts";
 import { rememberDeliveries } from "../../adapters/slack/deliveries.ts";
 import { toBoltLogger } from "../../adapters/slack/door-log.ts";
 import { Hearing } from "../../adapters/slack/hearing.ts";
+import { HomeTab } from "../../adapters/slack/home-tab.ts";
 import { openApp } from "../../adapters/slack/open-app.ts";
 import { USUAL_PACE } from "../../adapters/slack/settings.ts";
 import { watchWork } from "../../adapters/slack/work-in-flight.ts";
 import { openFakeSlack } from "./fake-slack.ts";
-import { fakeDesk, fixture, type Json } from "./slack-harness.ts";
+import { fakeDesk, fixture, type Json, WALKS } from "./slack-harness.ts";
 
 const log = { info: () => {}, warn: () => {}, error: () => {} };
 
@@ -24,6 +25,9 @@ function appOf(apiUrl: string) {
     receiver: new HTTPReceiver({ signingSecret: "s", logger: toBoltLogger(log) }),
     tokens: { find: async (team) => tokens.get(team ?? "") },
     hearing: new Hearing({ desk, pace: USUAL_PACE, log, work }),
+    home: new HomeTab({ desk, work, log }),
+    work,
+    walksFor: async () => WALKS,
     queue: createChannelQueue({ wait: async () => {}, jitter: () => 0 }),
     pace: USUAL_PACE,
     log,

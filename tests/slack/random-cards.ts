@@ -19,6 +19,24 @@ const anyText: fc.Arbitrary<string> = fc.oneof(
 );
 const anyList = <T>(item: fc.Arbitrary<T>, maxLength: number) => fc.array(item, { maxLength });
 
+/** What stands in a field: any text, and what fields for days and numbers may hold or not. */
+const anyValue: fc.Arbitrary<string> = fc.oneof(
+  anyText,
+  fc.constantFrom(
+    "2026-02-28",
+    "2026-02-29",
+    "2024-02-29",
+    "2026-13-01",
+    "tomorrow",
+    "7",
+    "-7",
+    "7.5",
+    "1e3",
+    "07",
+    "",
+  ),
+);
+
 const anyButton: fc.Arbitrary<Button> = fc.record(
   {
     label: anyText,
@@ -62,7 +80,19 @@ const anyBlock: fc.Arbitrary<Block> = fc.oneof(
     },
     { requiredKeys: ["kind", "severity", "word", "text", "cites"] },
   ),
-  fc.record({ kind: fc.constant("question" as const), prompt: anyText, help: anyText, progress: anyText }),
+  fc.record(
+    {
+      kind: fc.constant("question" as const),
+      prompt: anyText,
+      help: anyText,
+      progress: anyText,
+      day: fc.record(
+        { aim: fc.record({ walk: fc.uuid(), fact: fc.string() }), value: anyText },
+        { requiredKeys: ["aim"] },
+      ),
+    },
+    { requiredKeys: ["kind", "prompt"] },
+  ),
   fc.record({ kind: fc.constant("buttons" as const), buttons: anyList(anyButton, 60) }),
   fc.record({
     kind: fc.constant("form" as const),
@@ -86,6 +116,16 @@ const anyBlock: fc.Arbitrary<Block> = fc.oneof(
 function anyFields() {
   const input = fc.oneof(
     fc.record({ type: fc.constant("text" as const), placeholder: anyText }),
+    fc.record({ type: fc.constant("day" as const) }),
+    fc.record(
+      {
+        type: fc.constant("number" as const),
+        min: fc.integer({ min: -20, max: 20 }),
+        max: fc.integer({ min: -20, max: 20 }),
+        whole: fc.constant(true as const),
+      },
+      { requiredKeys: ["type"] },
+    ),
     fc.record({
       type: fc.constant("choice" as const),
       options: fc.uniqueArray(fc.record({ value: fc.string({ minLength: 1, maxLength: 90 }), label: anyText }), {
@@ -97,7 +137,7 @@ function anyFields() {
   return fc
     .array(
       fc.record(
-        { label: anyText, help: anyText, required: fc.boolean(), value: anyText, problem: anyText, input },
+        { label: anyText, help: anyText, required: fc.boolean(), value: anyValue, problem: anyText, input },
         { requiredKeys: ["label", "required", "input"] },
       ),
       { maxLength: 12 },

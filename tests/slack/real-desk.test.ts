@@ -2,14 +2,16 @@ import { randomInt, randomUUID } from "node:crypto";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, afterEach, beforeAll, expect, test } from "vitest";
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { loadBooks } from "../../adapters/books/load-books.ts";
 import { openStore } from "../../adapters/database/open-store.ts";
 import { loadLibrary } from "../../adapters/library/load-library.ts";
+import { ASK_ABOUT } from "../../adapters/slack/shortcuts.ts";
 import { createInlineRunner } from "../../adapters/workers/inline-runner.ts";
 import { createDesk, type Desk } from "../../src/desk.ts";
 import type { Store } from "../../src/ports/store.ts";
-import { judgeMessage, judgeModal } from "./block-kit-judge.ts";
+import { NASTY_TEXTS } from "../support/sample-cards.ts";
+import { judgeHome, judgeMessage, judgeModal } from "./block-kit-judge.ts";
 import {
   fixture,
   type Harness,
@@ -170,4 +172,52 @@ test("what somebody typed is said back escaped where Slack decodes, and as data 
   expect(body["text"]).toContain("“&lt;”");
   const [, said] = body["blocks"] as Json[];
   expect(JSON.stringify(said)).toContain("“<”");
+});
+
+describe("texts that try to break out", () => {
+  test.each(Object.entries(NASTY_TEXTS))(
+    "%s stays text in an answer, a whisper, a form and at home",
+    async (name, text) => {
+      const harness = await opened();
+      const { door, slack } = harness;
+      const typed = text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+      await sendEvent(door, fixture("message-im", { event: { text: `mix hot=${typed} cold=50F`, ts: `8.${name}` } }));
+      expect(judgeMessage((await slack.call("chat.postMessage")).body)).toEqual([]);
+      const about = {
+        type: "message_action",
+        callback_id: ASK_ABOUT,
+        trigger_id: trigger(),
+        response_url: slack.responseUrl("about"),
+        // As somebody else's message holds it: live mentions and links, not yet escaped.
+        message: { type: "message", ts: "9.1", text },
+        user: { id: "U1", name: text, team_id: "T1" },
+        channel: { id: "C1", name: text },
+        team: { id: "T1", domain: "invented" },
+      };
+      await sendPayload(door, about);
+      expect(judgeMessage((await slack.call("/respond/about")).body)).toEqual([]);
+      const home = { type: "app_home_opened", user: "U1", channel: "D1", tab: "home", event_ts: "1.1" };
+      await sendEvent(door, { ...fixture("message-im"), event_id: `Ev-${name}`, event: home });
+      expect(judgeHome((await slack.call("views.publish")).body["view"])).toEqual([]);
+    },
+  );
+});
+
+test("in a thread each mention is heard, and what is missing may be answered by mention there; other talk is not heard", async () => {
+  const { door, slack } = await opened();
+  const say = (text: string, ts: string, changes: Json = {}) =>
+    sendEvent(door, fixture("app-mention", { event: { text: `<@UBOT> ${text}`, ts, ...changes } }));
+  await say("mix cold=50F wanted=120F", "30.1");
+  const asked = await slack.call("chat.postMessage");
+  expect(asked.body["thread_ts"]).toBe("30.1");
+  // A reply without a mention would come as `message.channels`, which the app does not subscribe to; one that comes is left alone.
+  const overheard = fixture("message-im", {
+    event: { channel: "C1", channel_type: "channel", text: "140F", ts: "30.2", thread_ts: "30.1" },
+  });
+  expect((await sendEvent(door, overheard)).status).toBe(200);
+  await say("135F", "30.3", { thread_ts: "30.1" });
+  const { body } = await slack.call("chat.postMessage", 1);
+  expect(body["thread_ts"]).toBe("30.1");
+  // Energy balance of mixing: (120 - 50) / (135 - 50) = 82.4 % hot.
+  expect(JSON.stringify(body["blocks"])).toMatch(/82(\.\d)?\s?%/);
 });

@@ -31,6 +31,11 @@ function readBlocks(blocks: readonly KnownBlock[]): string {
 
 describe("the judge", () => {
   const good = { text: "t", blocks: [{ type: "header", text: { type: "plain_text", text: "a" } }] };
+  const inActions = (element: object) => ({ text: "t", blocks: [{ type: "actions", elements: [element] }] });
+  const inInput = (element: object) => ({
+    text: "t",
+    blocks: [{ type: "input", label: { type: "plain_text", text: "a" }, block_id: "b", element }],
+  });
   const FAULTY: readonly (readonly [name: string, message: unknown])[] = [
     ["51 blocks", { text: "t", blocks: Array.from({ length: 51 }, () => good.blocks[0]) }],
     [
@@ -44,6 +49,25 @@ describe("the judge", () => {
     ["26 buttons", { text: "t", blocks: [{ type: "actions", elements: Array.from({ length: 26 }, () => ({})) }] }],
     ["an empty cell", { text: "t", blocks: [{ type: "table", rows: [[{ type: "raw_text", text: "" }]] }] }],
     ["no text", { text: "", blocks: [] }],
+    ["a day that is none", inActions({ type: "datepicker", action_id: "a", initial_date: "2026-02-30" })],
+    [
+      "a number above its range",
+      inInput({ type: "number_input", is_decimal_allowed: false, max_value: "3", initial_value: "4" }),
+    ],
+    [
+      "a range with its ends in the wrong order",
+      inInput({ type: "number_input", is_decimal_allowed: true, min_value: "3", max_value: "2" }),
+    ],
+    ["a number field that does not say whether it takes decimals", inInput({ type: "number_input" })],
+    ["an input not yet known", inInput({ type: "wobble_input" })],
+    [
+      "a picture from outside",
+      { text: "t", blocks: [{ type: "image", image_url: "https://a.test/a.png", alt_text: "a" }] },
+    ],
+    [
+      "a picture without words",
+      { text: "t", blocks: [{ type: "image", slack_file: { id: "F012345678" }, alt_text: "" }] },
+    ],
   ];
   test.each(FAULTY)("refuses %s", (_, message) => {
     expect(judgeMessage(message)).not.toEqual([]);
@@ -208,9 +232,42 @@ test("a form as a modal has one input a fact, with what is known, chosen and wro
     { block_id: "element", optional: false, element: { type: "plain_text_input", placeholder: { text: "4500 W" } } },
     { block_id: "supply", element: { type: "radio_buttons", initial_option: { value: "240" } } },
     { block_id: "run", optional: true, element: { type: "plain_text_input", initial_value: "60 apples" } },
+    { block_id: "due", element: { type: "datepicker", initial_date: "2026-12-01" } },
+    {
+      block_id: "circuits",
+      element: { type: "number_input", is_decimal_allowed: false, min_value: "0", max_value: "42", initial_value: "2" },
+    },
     { block_id: "conductor", element: { type: "static_select" } },
   ]);
   expect(JSON.stringify(view?.blocks)).toContain("▲ I could not read");
+});
+
+test.each([
+  ["due", "tomorrow"],
+  ["due", "2026-02-30"],
+  ["circuits", "two"],
+  ["circuits", "43"],
+  ["circuits", "1.5"],
+])("what was typed for %s and is no such thing (%s) stays where it can be put right", (fact, value) => {
+  const { form: card } = SAMPLE_CARDS;
+  const form = card && formOf(card);
+  const fields = form?.fields.map((field) => (field.fact === fact ? { ...field, value } : field)) ?? [];
+  const view = card && form && renderModal(card, { ...form, fields }, "{}");
+  expect(judgeModal(view)).toEqual([]);
+  const input = view?.blocks.find(({ block_id: id }) => id === fact);
+  expect(input).toMatchObject({ element: { type: "plain_text_input", initial_value: value } });
+});
+
+test("a question for a day has a calendar that answers it", () => {
+  const { dayQuestion } = SAMPLE_CARDS;
+  const [, pick] = dayQuestion
+    ? blocksOf(dayQuestion).filter(({ type }) => type !== "rich_text" && type !== "context")
+    : [];
+  expect(pick).toEqual({
+    type: "actions",
+    block_id: '{"walk":"w4","fact":"day"}',
+    elements: [{ type: "datepicker", action_id: "answer_0", initial_date: "2026-12-01" }],
+  });
 });
 
 describe("a button's value", () => {

@@ -3,8 +3,10 @@ import { readFileSync } from "node:fs";
 import { type Agent, request } from "node:http";
 import type { DoorLog } from "../../adapters/slack/door-log.ts";
 import { openSlackDoor, type SlackDoor } from "../../adapters/slack/open-slack-door.ts";
+import type { ReadKept } from "../../adapters/slack/send-files.ts";
 import type { DrawPng } from "../../adapters/slack/send-pictures.ts";
 import type { Pace } from "../../adapters/slack/settings.ts";
+import type { WalkOffer } from "../../adapters/slack/start-walk.ts";
 import type { Desk, Inbound, Reply, ShowProgress } from "../../src/desk.ts";
 import type { Card } from "../../src/messages/card.ts";
 import { SAMPLE_CARDS } from "../support/sample-cards.ts";
@@ -45,6 +47,15 @@ export interface Harness {
   close(): Promise<void>;
 }
 
+/** Invented walks, as the shortcut offers them. */
+export const WALKS: WalkOffer = {
+  language: "en",
+  walks: [
+    { label: "Survey <of> the site & more", say: "survey" },
+    { label: "Start-up", say: "startup" },
+  ],
+};
+
 /** Short waits, so that a test that shows lateness does not take long. */
 const QUICK: Partial<Pace> = { progressAfter_ms: 0, progressEvery_ms: 1, drain_ms: 2_000, call_ms: 5_000 };
 
@@ -52,6 +63,7 @@ export async function openHarness(
   desk: Desk = fakeDesk(),
   pace: Partial<Pace> = {},
   drawPng?: DrawPng,
+  readKept?: ReadKept,
 ): Promise<Harness> {
   const slack = await openFakeSlack();
   const logged: Harness["logged"] = [];
@@ -62,7 +74,9 @@ export async function openHarness(
   const door = await openSlackDoor({
     desk,
     log,
+    walksFor: async () => WALKS,
     ...(drawPng && { drawPng }),
+    ...(readKept && { readKept }),
     settings: {
       signingSecret: SECRET,
       botToken: "xoxb-invented",
@@ -177,9 +191,10 @@ export async function opened(
   answer?: FakeDesk["answer"],
   pace: Partial<Pace> = {},
   drawPng?: DrawPng,
+  readKept?: ReadKept,
 ): Promise<Opened> {
   const desk = fakeDesk(answer);
-  last = await openHarness(desk, pace, drawPng);
+  last = await openHarness(desk, pace, drawPng, readKept);
   return { ...last, desk };
 }
 export async function closeOpened(): Promise<void> {

@@ -78,6 +78,44 @@ describe("what the desk is asked", () => {
     ]);
   });
 
+  test("a day picked in a calendar: the day, and the question that it answers", async () => {
+    const { door, desk, slack } = await opened();
+    const pick = {
+      type: "datepicker",
+      action_id: "answer_0",
+      block_id: '{"walk":"w4","fact":"day"}',
+      selected_date: "2026-12-01",
+      initial_date: null,
+    };
+    await sendPayload(door, press(slack, "button-in-thread", { actions: [pick] }));
+    await slack.call("/respond/press");
+    expect(desk.asked).toMatchObject([{ text: "2026-12-01", aim: { walk: "w4", fact: "day" } }]);
+  });
+
+  test("a calendar that is emptied again says nothing", async () => {
+    const { door, desk, slack } = await opened();
+    const pick = {
+      type: "datepicker",
+      action_id: "answer_0",
+      block_id: '{"walk":"w4","fact":"day"}',
+      selected_date: null,
+    };
+    expect((await sendPayload(door, press(slack, "button-in-thread", { actions: [pick] }))).status).toBe(200);
+    expect(desk.asked).toEqual([]);
+  });
+
+  test("a form with a day and a number: both as they are typed", async () => {
+    const { door, desk, slack } = await opened();
+    const values = {
+      due: { value: { type: "datepicker", selected_date: "2026-12-01" } },
+      circuits: { value: { type: "number_input", value: "2" } },
+      day: { value: { type: "datepicker", selected_date: null } },
+    };
+    await sendPayload(door, fixture("view-submission", { view: { state: { values } } }));
+    await slack.call("chat.postMessage");
+    expect(desk.asked[0]?.form?.fields).toMatchObject({ due: "2026-12-01", circuits: "2", day: "" });
+  });
+
   test("a form: its topic and what stands in every field, empty ones too", async () => {
     const { door, desk, slack } = await opened();
     await sendPayload(door, fixture("view-submission"));

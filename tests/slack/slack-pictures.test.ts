@@ -20,7 +20,7 @@ describe("the picture of a chart", () => {
     const put = slack.calls.find(({ method }) => method.startsWith("/upload/"));
     expect(put?.token).toBeUndefined();
     expect(put?.body["bytes"]).toContain(Buffer.from(PNG).toString("hex"));
-    const file = `F${put?.method.replace("/upload/", "")}`;
+    const file = `F${put?.method.replace("/upload/", "").padStart(9, "0")}`;
     expect(body).toMatchObject({
       files: [{ id: file, title: chart.title }],
       channel_id: "C1",

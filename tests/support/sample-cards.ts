@@ -109,6 +109,21 @@ const question: Card = {
   ],
 };
 
+/** A question whose answer is a day. */
+const dayQuestion: Card = {
+  title: "Job",
+  summary: "Question 3: on which day?",
+  blocks: [
+    {
+      kind: "question",
+      prompt: "On which day?",
+      progress: "Question 3",
+      day: { aim: { walk: "w4", fact: "day" }, value: "2026-12-01" },
+    },
+    { kind: "buttons", buttons: [{ label: "Skip", say: "skip", aim: { walk: "w4", fact: "day" } }] },
+  ],
+};
+
 const spanish: Card = {
   verdict: { kind: "good", word: "Bien" },
   title: "Mezcla en la válvula",
@@ -169,6 +184,21 @@ const form: Card = {
           value: "60 apples",
           problem: "I could not read “60 apples” as a length. Type it like 60 ft or 18 m.",
           input: { type: "text" },
+        },
+        {
+          fact: "due",
+          label: "Day of the inspection",
+          help: "As the permit says.",
+          required: false,
+          value: "2026-12-01",
+          input: { type: "day" },
+        },
+        {
+          fact: "circuits",
+          label: "Free circuits",
+          required: true,
+          value: "2",
+          input: { type: "number", min: 0, max: 42, whole: true },
         },
         {
           fact: "conductor",
@@ -442,6 +472,7 @@ const manyAnswers: Card = {
 export const SAMPLE_CARDS: Readonly<Record<string, Card>> = {
   answer,
   question,
+  dayQuestion,
   spanish,
   form,
   chart,

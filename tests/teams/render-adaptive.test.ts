@@ -159,7 +159,7 @@ describe("a form", () => {
     expect(readSubmit(sent)).toEqual({
       kind: "form",
       topic: "circuit",
-      fields: { element: "4500 W", supply: "240", run: "60 apples", conductor: "10" },
+      fields: { element: "4500 W", supply: "240", run: "60 apples", due: "2026-12-01", circuits: "2", conductor: "10" },
       ask: { title: "Electric circuit for the water heater" },
     });
   });

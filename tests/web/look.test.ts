@@ -57,11 +57,13 @@ test("everything to touch is at least 44 px high and wide on a phone", async () 
     PHONE,
     async ({ page }) => {
       const measure = () =>
-        page.$$eval("button, select, textarea, summary, .radio, input[type=text], a.photo, a.paper", (elements) =>
-          elements
-            .map((element) => ({ box: element.getBoundingClientRect(), name: element.textContent || element.id }))
-            .filter(({ box }) => box.width > 0)
-            .map(({ box, name }) => ({ name, width: box.width, height: box.height })),
+        page.$$eval(
+          "button, select, textarea, summary, .radio, input[type=text], input[type=date], input[type=number], a.photo, a.paper",
+          (elements) =>
+            elements
+              .map((element) => ({ box: element.getBoundingClientRect(), name: element.textContent || element.id }))
+              .filter(({ box }) => box.width > 0)
+              .map(({ box, name }) => ({ name, width: box.width, height: box.height })),
         );
       const opening = await measure();
       await sayAll(page, PLAIN);
@@ -331,6 +333,18 @@ describe("an answer with more than a phone should show at once", () => {
       expect(new Set(widths.map(Math.round)).size).toBe(1);
     });
   });
+});
+
+test("a day is picked in a calendar and answers its question", async () => {
+  const desk = sampleDesk();
+  await usePage(desk, PHONE, async ({ page, faults }) => {
+    await sayAll(page, ["dayQuestion"]);
+    await page.getByLabel("On which day?").last().fill("2026-12-24");
+    await page.tap(".choice >> text=Answer");
+    await answered(page, 2);
+    expect(faults).toEqual([]);
+  });
+  expect(desk.received.at(-1)).toMatchObject({ text: "2026-12-24", aim: { walk: "w4", fact: "day" } });
 });
 
 test("of many answers one is picked from a list, by its name, and answers that question", async () => {

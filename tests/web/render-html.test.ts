@@ -262,6 +262,15 @@ test.each(CHOICES)("$name", ({ block, offered, chosen }) => {
   expect(values("[checked], [selected]")).toEqual(chosen);
 });
 
+test("a day has a calendar and a count a field for numbers, with what is known", () => {
+  const page = parse(SAMPLE_CARDS["form"] ?? { title: "", summary: "", blocks: [] });
+  const day = page.querySelector('input[name="due"]');
+  expect([day?.getAttribute("type"), day?.getAttribute("value")]).toEqual(["date", "2026-12-01"]);
+  const count = page.querySelector('input[name="circuits"]');
+  const said = ["type", "value", "min", "max", "step"].map((name) => count?.getAttribute(name));
+  expect(said).toEqual(["number", "2", "0", "42", "1"]);
+});
+
 test("a chart is a figure with its text, and its numbers in a table to unfold", () => {
   const page = parse(SAMPLE_CARDS["chart"] ?? { title: "", summary: "", blocks: [] });
   expect(textOf(page, "figure > figcaption")).toBe("Outlet through the day");

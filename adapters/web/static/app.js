@@ -113,9 +113,11 @@ document.addEventListener("click", ({ target }) => {
   const aim = walk !== undefined && fact !== undefined ? { aim: { walk, fact } } : {};
   if (say !== undefined) ask({ text: say, said: button.textContent?.trim() ?? say, ...aim });
   if (choice !== undefined) {
-    const list = find(choice, HTMLSelectElement);
-    if (list.value === "") list.focus();
-    else ask({ text: list.value, said: list.selectedOptions[0]?.textContent ?? list.value, ...aim });
+    const field = document.getElementById(choice);
+    const option = field instanceof HTMLSelectElement ? field.selectedOptions[0] : undefined;
+    const value = field instanceof HTMLSelectElement || field instanceof HTMLInputElement ? field.value : "";
+    if (value === "") field?.focus();
+    else ask({ text: value, said: option?.textContent ?? value, ...aim });
   }
   if (act) takeUp(act, entryOf(button));
 });
