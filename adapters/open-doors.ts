@@ -3,8 +3,8 @@ import type { TeamsDoorSettings } from "../src/boundary/settings-teams.ts";
 import type { DoorSettings } from "../src/boundary/settings-values.ts";
 import { createChannelReader } from "../src/desk/house-channels.ts";
 import type { Language } from "../src/messages/language.ts";
+import { MOST_FILE_B } from "../src/ports/files.ts";
 import type { Caller } from "../src/ports/store.ts";
-import { MOST_FILE_bytes } from "./files/file-store.ts";
 import { sniffType } from "./files/sniff-type.ts";
 import type { House } from "./open-house.ts";
 import { readTeamsAccess } from "./read-teams-access.ts";
@@ -78,7 +78,7 @@ async function openWeb(house: House, settings: Settings["web"], openers: Openers
     examples: openers.questions,
     today: openers.today,
     drawSvg: pictures.drawSvg,
-    files: { most_bytes: MOST_FILE_bytes, find },
+    files: { most_bytes: MOST_FILE_B, find },
     channels: createChannelReader(store, books.company),
   });
 }

@@ -3,9 +3,9 @@ import { homedir, userInfo } from "node:os";
 import type { Books } from "../src/books/books.ts";
 import type { Settings } from "../src/boundary/settings.ts";
 import { createChannelReader } from "../src/desk/house-channels.ts";
+import { MOST_FILE_B } from "../src/ports/files.ts";
 import type { Caller } from "../src/ports/store.ts";
 import { readWords } from "./commands/read-words.ts";
-import { MOST_FILE_bytes } from "./files/file-store.ts";
 import { type House, openHouse } from "./open-house.ts";
 import { openTerminal } from "./terminal/open-terminal.ts";
 import type { TerminalHouse } from "./terminal/own-lines.ts";
@@ -44,7 +44,7 @@ function lendHouse({ store, books, readFile }: House, caller: Caller): TerminalH
   return {
     channels: createChannelReader(store, company),
     readFile: (hash) => readFile(caller, hash),
-    mostFile_bytes: MOST_FILE_bytes,
+    mostFile_bytes: MOST_FILE_B,
     timeZone: company.timeZone,
     language: async () => (await (await store.openWorkspace(caller)).findPerson(caller)).language,
     home: homedir(),
