@@ -15,6 +15,7 @@ import { loadLibrary } from "./library/load-library.ts";
 import { createFaultLog } from "./log/fault-log.ts";
 import { type Log, openLog } from "./log/open-log.ts";
 import { startRelay } from "./open-relay.ts";
+import { createPapers } from "./papers/create-papers.ts";
 import { createInlineRunner } from "./workers/inline-runner.ts";
 import { createPicturePool, type PicturePool } from "./workers/picture-pool.ts";
 import { createPoolRunner } from "./workers/pool-runner.ts";
@@ -98,6 +99,7 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     newCode: () => String(randomInt(1_000_000)).padStart(6, "0"),
     faults,
     files,
+    papers: createPapers({ printPhoto: pictures.printPhoto, draw: pictures.drawRecord }),
     openSolver,
   });
   const close = async () => {

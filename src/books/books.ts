@@ -3,6 +3,7 @@ import type { CrewBooks } from "../crew/crew.ts";
 import type { CatalogueModel } from "../equipment/catalogue.ts";
 import { findByName } from "../equipment/find-model.ts";
 import type { Job, JobEvent } from "../jobs/job.ts";
+import type { JobRecord } from "../jobs/job-record.ts";
 import type { Language } from "../messages/language.ts";
 import type { Channel } from "../ports/outbox.ts";
 import type { Solve } from "../ports/solver.ts";
@@ -39,6 +40,8 @@ export interface Books {
   /** The job that is talked about, a number for a new one, and the day; lent by the desk, never written in a book. */
   readonly openJob?: Job;
   readonly nextJob?: string;
+  /** What is kept of the job that is asked for besides how it stands; lent by the desk, never written in a book. */
+  readonly openRecord?: OpenRecord;
   readonly today?: string;
 }
 
@@ -69,6 +72,9 @@ export interface BookPerson {
   readonly slackUser?: string;
   readonly teamsUser?: string;
 }
+
+/** The history of a job and what was done about its cautions. */
+export type OpenRecord = { readonly job: string } & Pick<JobRecord, "events" | "marks">;
 
 /** Whoever asks, as far as an answer depends on it. */
 export type Asker = Pick<Person, "id" | "name" | "role">;

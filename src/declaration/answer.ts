@@ -1,5 +1,6 @@
 import type { Job } from "../jobs/job.ts";
 import type { JobAct } from "../jobs/job-act.ts";
+import type { JobRecord } from "../jobs/job-record.ts";
 import type { Language } from "../messages/language.ts";
 import type { Quantity, QuantityKind } from "../units/quantity-kinds.ts";
 import type { Chart } from "./chart.ts";
@@ -108,6 +109,8 @@ export interface Answer<I extends string = string, F extends Finding = Finding> 
   readonly acts?: readonly JobAct[];
   /** A job whose record is shown under the answer, worded from the topics that its facts were told to. */
   readonly job?: Job;
+  /** The whole record of a job, shown the same way. */
+  readonly record?: JobRecord;
 }
 export interface NeedsFacts {
   readonly kind: "needs-facts";

@@ -3,8 +3,9 @@ import { toldInMessage } from "../conversation/told-in-message.ts";
 import type { Show, Turn } from "../conversation/turn.ts";
 import type { Job, JobChange, JobEntry, JobEvent } from "../jobs/job.ts";
 import type { JobAct } from "../jobs/job-act.ts";
+import type { JobRecord } from "../jobs/job-record.ts";
 import { type JobRefusal, refuseEntry } from "../jobs/job-rules.ts";
-import { addToJob } from "../jobs/project-job.ts";
+import { addToJob, projectJob } from "../jobs/project-job.ts";
 import { buildNoticeCard } from "../messages/build-notice-card.ts";
 import type { Card, TextBlock } from "../messages/card.ts";
 import { problem, quiet } from "../messages/notes.ts";
@@ -12,7 +13,8 @@ import { JOB_TEXTS, sayJobRefusal, sayWritten } from "../messages/say-job.ts";
 import { voiceFor } from "../messages/voice.ts";
 import type { KeptFile } from "../ports/files.ts";
 import type { Post } from "../ports/outbox.ts";
-import type { Door, Person } from "../ports/store.ts";
+import type { Door, KeptMark, Person } from "../ports/store.ts";
+import { type JobBackground, withMarks } from "./job-background.ts";
 import { summaryPosts } from "./summary-post.ts";
 
 /** A message that may write into a job: who says it, and the job as it stands. */
@@ -28,12 +30,18 @@ export interface JobWriting {
   readonly others: readonly Job[];
   /** Photos and papers that came with the message and are kept. */
   readonly files: readonly KeptFile[];
+  /** What is kept about these jobs besides, by their numbers. */
+  readonly background: ReadonlyMap<string, JobBackground>;
 }
 /** What is to be shown and saved. */
 export interface Written {
   readonly shown: Show;
   readonly jobs: readonly JobEntry[];
   readonly posts: readonly Post[];
+  /** The open job with its record, as the message leaves it. */
+  readonly record?: JobRecord;
+  /** Posts that the record of a job is handed over with. */
+  readonly papers: readonly { readonly post: string; readonly record: JobRecord }[];
 }
 
 /**
@@ -41,11 +49,12 @@ export interface Written {
  * written that the card does not say; what the rules refuse is said instead.
  */
 export function writeJob(writing: JobWriting, shown: Show): Written {
-  const { turn, person } = writing;
-  if (shown.takesBack !== undefined) return takeBack(person, shown, shown.takesBack);
+  const { turn, files } = writing;
+  if (shown.takesBack !== undefined) return takeBack(writing, shown, shown.takesBack);
   const { acts = [] } = shown;
   const told = turn.job === undefined ? [] : toldInMessage(turn, shown, turn.job);
-  if (told.length === 0 && acts.length === 0 && writing.files.length === 0) return { shown, jobs: [], posts: [] };
+  const isAnything = told.length + acts.length + files.length + (shown.marks ?? []).length > 0;
+  if (!isAnything) return { shown, jobs: [], posts: [], papers: [] };
   const draft = told.reduce(tell, startDraft(writing));
   const done = acts.reduce(act, draft);
   if (done.stopped !== undefined) return refused(writing, shown, addFiles(draft), done.stopped);
@@ -53,11 +62,51 @@ export function writeJob(writing: JobWriting, shown: Show): Written {
 }
 
 /** What was told is taken back in the job too; what closed or began a job stays there, and that is said. */
-function takeBack({ language }: Person, shown: Show, { job, events }: NonNullable<Show["takesBack"]>): Written {
-  const texts = JOB_TEXTS[language];
-  const jobs = events.map((amends): JobEntry => ({ job, change: { kind: "withdrawn" }, amends }));
-  const note = jobs.length === 0 ? problem(texts.staysInJob(job)) : quiet(texts.takenBack(job));
-  return { shown: withNotes(shown, [note]), jobs, posts: [] };
+function takeBack(writing: JobWriting, shown: Show, taken: NonNullable<Show["takesBack"]>): Written {
+  const { person, turn } = writing;
+  const texts = JOB_TEXTS[person.language];
+  const entries = taken.events.map((amends): JobEntry => ({ job: taken.job, change: { kind: "withdrawn" }, amends }));
+  const note = entries.length === 0 ? problem(texts.staysInJob(taken.job)) : quiet(texts.takenBack(taken.job));
+  const isOpen = taken.job === turn.job?.number;
+  const done = isOpen ? finishJob(writing, shown, turn.job, entries, false) : undefined;
+  return { shown: withNotes(shown, [note]), jobs: entries, posts: [], papers: [], ...done };
+}
+
+/** What the entries come to in the history once they are saved. */
+function eventsOf(
+  { person, now_ms, door }: JobWriting,
+  entries: readonly JobEntry[],
+  before: number,
+): readonly JobEvent[] {
+  const who = { by: person.name, person: person.id, at_ms: now_ms, door };
+  return entries.map(({ job, change, amends }, index) => {
+    const number = before + index + 1;
+    return { number, job, change, ...(amends !== undefined && { amends }), ...who };
+  });
+}
+
+/** A job with its record as the message leaves it, and what the team is told of that. */
+function finishJob(
+  writing: JobWriting,
+  { marks = [] }: Show,
+  left: Job,
+  written: readonly JobEntry[],
+  wantsSummary: boolean,
+): Pick<Written, "record" | "posts" | "papers"> {
+  const { person, now_ms, door, turn } = writing;
+  const { number } = left;
+  const entries = written.filter(({ job }) => job === number);
+  const before = number === turn.job?.number ? writing.events : [];
+  const events = [...before, ...eventsOf(writing, entries, before.length)];
+  // What is put right or taken back is only told by all events.
+  const job = (entries.some(({ amends }) => amends !== undefined) ? projectJob(events) : undefined) ?? left;
+  const seen = marks
+    .filter((mark) => mark.job === number)
+    .map((mark): KeptMark => ({ ...mark, by: person.name, at_ms: now_ms, door }));
+  const { marks: kept = [], isSummaryPosted = false } = writing.background.get(number) ?? {};
+  const record: JobRecord = { job, events, marks: withMarks(kept, seen) };
+  const isSeenTo = seen.length > 0;
+  return { record, ...summaryPosts(writing, { record, entries, isSeenTo, wantsSummary, isSummaryPosted }) };
 }
 
 /** A job while a message writes into it. */
@@ -147,7 +196,12 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   const { person, turn } = writing;
   const { entries, lost, open, job } = draft;
   const voice = { ...voiceFor(turn.library, person), ...(turn.books && { books: turn.books }) };
-  const posts = summaryPosts(writing, draft);
+  const own = job && finishJob(writing, shown, job, entries, draft.wantsSummary === true);
+  const others = draft.others
+    .filter(({ number }) => entries.some((entry) => entry.job === number))
+    .map((other) => finishJob(writing, shown, other, entries, false));
+  const told = [...(own === undefined ? [] : [own]), ...others];
+  const posts = told.flatMap((one) => one.posts);
   const texts = JOB_TEXTS[person.language];
   const notes = [
     ...sayWritten(voice, entries).map(quiet),
@@ -161,7 +215,13 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   const noted = withNotes(entered === undefined ? shown : markStep(turn, shown, entered), notes);
   const { job: _, ...left } = noted.state;
   const state = open === null ? left : { ...noted.state, ...(open !== undefined && { job: open }) };
-  return { shown: { ...noted, state }, jobs: entries, posts: job === undefined ? [] : posts };
+  return {
+    shown: { ...noted, state },
+    jobs: entries,
+    posts,
+    papers: told.flatMap((one) => one.papers),
+    ...(own?.record && { record: own.record }),
+  };
 }
 
 /** Facts and readings can be taken back by undo; what begins or closes a job cannot. */

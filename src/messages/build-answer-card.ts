@@ -11,6 +11,7 @@ import {
 import { buildFindingHazard } from "./build-hazard-block.ts";
 import { labelOf, showResult } from "./build-how-card.ts";
 import { buildJobBlocks } from "./build-job-blocks.ts";
+import { buildRecordBlocks } from "./build-record-blocks.ts";
 import { buildChartBlock, buildTableBlock } from "./build-table-blocks.ts";
 import type { Block, Button, ButtonsBlock, Card, Row, RowsBlock, TableBlock, TextBlock } from "./card.ts";
 import {
@@ -63,6 +64,7 @@ export function buildAnswerCard(voice: TopicVoice, answered: Answered, answer: A
     ...others.flatMap((caution) => buildCautionBlocks(voice, caution, setting.walk, setting.cautions)),
     ...buildSilencedTable(voice, answered.silenced ?? []),
     ...(answer.job === undefined ? [] : buildJobBlocks(voice, answer.job)),
+    ...(answer.record === undefined ? [] : buildRecordBlocks(voice, answer.record)),
     ...lastButtons(voice, answer, setting),
     ...toldRows(voice, answered.facts),
     ...(answer.charts ?? []).map((chart) => buildChartBlock(voice, chart)),

@@ -1,4 +1,5 @@
 import type { Job, JobReading } from "../jobs/job.ts";
+import { factsOfHouse } from "../jobs/job-record.ts";
 import { factOfStep, whyOfStep } from "../jobs/startup-facts.ts";
 import { NOT_JUDGED } from "../jobs/startup-state.ts";
 import { STARTUP_STEPS } from "../jobs/startup-steps-table.ts";
@@ -8,20 +9,24 @@ import { showQuantity, type Voice } from "./voice.ts";
 
 /** Where a job stands: its plan, what is known of the house, what was measured and what is open. */
 export function buildJobBlocks(voice: Voice, job: Job): readonly Block[] {
+  return [
+    { kind: "rows", rows: planRows(voice, job) },
+    ...itemRows(voice, job),
+    ...readingTable(voice, job),
+    ...stepRows(voice, job),
+    ...factRows(voice, job),
+  ];
+}
+
+/** Status, day, unit, people and permit. */
+export function planRows(voice: Voice, job: Job): readonly Row[] {
   const { record, statuses } = JOB_TEXTS[voice.language];
-  const plan: Row[] = [
+  return [
     { label: record.status, value: statuses[job.status] },
     ...optional(record.day, job.day),
     ...optional(record.unit, unitOf(voice, job)),
     ...(job.people.length === 0 ? [] : [{ label: record.people, value: namesOf(voice, job) }]),
     ...optional(record.permit, job.permit),
-  ];
-  return [
-    { kind: "rows", rows: plan },
-    ...itemRows(voice, job),
-    ...readingTable(voice, job),
-    ...stepRows(voice, job),
-    ...factRows(voice, job),
   ];
 }
 
@@ -33,6 +38,13 @@ export function unitOf({ books }: Voice, { model, facts }: Job): string | undefi
 
 export function namesOf(voice: Voice, { people }: Job): string {
   return people.map((person) => nameOf(voice, person)).join(", ");
+}
+
+/** Who does the job; where nobody was planned for it, who measured and told. */
+export function peopleOf(voice: Voice, job: Job): string | undefined {
+  if (job.people.length > 0) return namesOf(voice, job);
+  const told = [...Object.values(job.readings), ...Object.values(job.facts)].map(({ by }) => by);
+  return told.length === 0 ? undefined : [...new Set(told)].join(", ");
 }
 
 /** What was measured beside what was expected. */
@@ -55,11 +67,11 @@ export function itemRows(voice: Voice, { items }: Job): readonly RowsBlock[] {
   return rows.length === 0 ? [] : [{ kind: "rows", heading: record.items, rows }];
 }
 
-function factRows(voice: Voice, { facts }: Job): readonly RowsBlock[] {
+/** What is known of the house; what a fault walk found stands apart. */
+export function factRows(voice: Voice, job: Job): readonly RowsBlock[] {
   const { record } = JOB_TEXTS[voice.language];
-  const ofHouse = Object.entries(facts).filter(([id]) => !id.startsWith(factOfStep("")));
-  const rows = ofHouse.map(
-    ([id, { topic, value, by }]): Row => ({
+  const rows = factsOfHouse(job).map(
+    ({ id, topic, value, by }): Row => ({
       label: labelOfKept(voice, topic, id),
       value: showKept(voice, topic, id, value),
       note: record.factNote(by),
@@ -68,7 +80,11 @@ function factRows(voice: Voice, { facts }: Job): readonly RowsBlock[] {
   return rows.length === 0 ? [] : [{ kind: "rows", heading: record.facts, rows }];
 }
 
-function standsAs(voice: Voice, { isAccepted, because = "" }: JobReading): string {
+/** How a reading is judged, in words. */
+export function standsAs(
+  voice: Voice,
+  { isAccepted, because = "" }: Pick<JobReading, "isAccepted" | "because">,
+): string {
   const { record } = JOB_TEXTS[voice.language];
   if (because === NOT_JUDGED) return record.notJudged;
   return isAccepted ? record.accepted : record.notAccepted(because);

@@ -92,12 +92,8 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
       return copy(open && { conversation: open.conversation, state: open.state });
     },
     findDelivery: async (delivery) => copy(rows.deliveries.get(delivery)),
-    cautionMarks: async (conversation) => {
-      const here = rows.marks.filter((mark) => mark.conversation === conversation);
-      const isNewest = ({ caution, about }: KeptMark, place: number) =>
-        here.findIndex((other) => other.caution === caution && other.about === about) === place;
-      return copy(here.filter(isNewest).map(({ conversation: _, ...mark }) => mark));
-    },
+    cautionMarks: async (conversation) => newestOf(rows.marks.filter((mark) => mark.conversation === conversation)),
+    jobMarks: async (job) => newestOf(rows.marks.filter((mark) => mark.job === job)),
     findJob: async (number) => copy(projectJob(rows.jobs.get(number) ?? [])),
     listJobs: async ({ statuses, from, to, person: doer, told }) => {
       const jobs = [...rows.jobs.values()].flatMap((events) => projectJob(events) ?? []);
@@ -120,6 +116,7 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
       while (rows.jobs.has(String(rows.lastJob)));
       return String(rows.lastJob);
     },
+    hasPost: async (id) => rows.posts.some(({ post }) => post.id === id),
     lostPosts: async () => copy(rows.posts.filter(({ state }) => state === "given_up").reverse()),
     channelCards: async (channel, most) => copy((rows.channels.get(channel) ?? []).slice(-most)),
     commit: async (exchange) => {
@@ -161,6 +158,12 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
       return copy(rows.people.get(offered.person));
     },
   };
+}
+
+function newestOf(marks: Rows["marks"]): readonly KeptMark[] {
+  const isNewest = ({ caution, about }: KeptMark, place: number) =>
+    marks.findIndex((other) => other.caution === caution && other.about === about) === place;
+  return copy(marks.filter(isNewest).map(({ conversation: _, ...mark }) => mark));
 }
 
 /** All jobs as they are with these entries; nothing is changed when one of them is refused. */
