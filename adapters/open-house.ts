@@ -5,6 +5,7 @@ import type { Books } from "../src/books/books.ts";
 import type { Settings } from "../src/boundary/settings.ts";
 import { createDesk, type Desk } from "../src/desk.ts";
 import type { Library } from "../src/library.ts";
+import type { FaultLog } from "../src/ports/fault-log.ts";
 import type { FileStore } from "../src/ports/files.ts";
 import type { Solve } from "../src/ports/solver.ts";
 import type { Caller, Store } from "../src/ports/store.ts";
@@ -58,8 +59,15 @@ export async function openShelf(settings: Settings, root: string): Promise<Shelf
   return { library, books, runner: createInlineRunner(library, books, openSolver) };
 }
 
-/** Opens everything behind the doors. Whoever opened it closes it when the doors are shut. */
-export async function openHouse(settings: Settings, root: string): Promise<House> {
+/**
+ * Opens everything behind the doors. Whoever opened it closes it when the doors are shut.
+ * @param sendsPosts false where another process may be sending what stands in the outbox
+ */
+export async function openHouse(
+  settings: Settings,
+  root: string,
+  { sendsPosts = true }: { readonly sendsPosts?: boolean } = {},
+): Promise<House> {
   const [shelf, { openStore }] = await Promise.all([openShelf(settings, root), import("./database/open-store.ts")]);
   const log = openLog(settings.logLevel, process.stderr);
   const { slack, teams } = settings;
@@ -84,12 +92,7 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     folder: join(resolve(root, settings.dataFolder), FILES_FOLDER),
     keepsPlace: shelf.books.company.keepsPhotoPlace === true,
   });
-  const relay = startRelay({
-    store,
-    faults,
-    language: shelf.books.company.language,
-    ...(slack.kind === "ready" && { slack: slack.settings }),
-  });
+  const relay = sendsPosts ? startOwnRelay(store, faults, shelf.books, settings) : undefined;
   const desk = createDesk({
     ...shelf,
     runner,
@@ -104,10 +107,15 @@ export async function openHouse(settings: Settings, root: string): Promise<House
   });
   const close = async () => {
     await Promise.all([runner.close(), pictures.close()]);
-    await relay.stop();
+    await relay?.stop();
     await store.close();
   };
   const readFile = async (caller: Caller, hash: string) =>
     await files.read((await store.openWorkspace(caller)).workspace, hash);
   return { ...shelf, runner, store, desk, files, readFile, log, pictures, close };
+}
+
+function startOwnRelay(store: Store, faults: FaultLog, { company }: Books, { slack }: Settings) {
+  const { language } = company;
+  return startRelay({ store, faults, language, ...(slack.kind === "ready" && { slack: slack.settings }) });
 }

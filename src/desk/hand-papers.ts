@@ -40,6 +40,8 @@ export async function handPapers(service: Service, writing: JobWriting, written:
 /** Posts that the record goes with, in the company's own language and units. */
 async function completePosts(handing: Handing): Promise<readonly Post[]> {
   const { written, writing } = handing;
+  const { files, papers } = handing.service.room;
+  if (files === undefined || papers === undefined) return written.posts;
   const voice = companyVoice(writing);
   const posts: Post[] = [];
   for (const post of written.posts) {
@@ -50,15 +52,17 @@ async function completePosts(handing: Handing): Promise<readonly Post[]> {
   return posts;
 }
 
-/** Where nothing keeps files there is nothing to hand over, and that is said too. */
 async function handOver({ service, writing }: Handing, voice: Voice, make: () => Promise<FileBlock>): Promise<Block> {
   const { room, inbound } = service;
+  const notMade = problem(RECORD_TEXTS[voice.language].paper.notMade);
+  // A house without files hands nothing over; that is no fault, and is said all the same.
+  if (room.files === undefined) return notMade;
   try {
     return await make();
   } catch (error) {
     const { door } = inbound.caller;
     room.faults.report({ id: shortId(room), doing: "file", door, workspace: writing.workspace, error });
-    return problem(RECORD_TEXTS[voice.language].paper.notMade);
+    return notMade;
   }
 }
 

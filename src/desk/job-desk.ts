@@ -10,7 +10,7 @@ import type { DeskRoom, Service } from "./serve.ts";
 /** What may be the number of a job, and how many of them a message is looked through for. */
 const NUMBER = /\b\d{3,9}\b/g;
 const MOST_NUMBERS = 3;
-const SAYS_JOB = /^\s*(job|trabajo)\b/i;
+const SAYS_JOB = /^\s*(job|trabajo|record|registro)\b/i;
 
 /** Topics whose own question names the job that they are about. */
 const NAME_JOBS = ["job", "record"];

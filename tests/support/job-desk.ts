@@ -1,6 +1,6 @@
 import { createInlineRunner } from "../../adapters/workers/inline-runner.ts";
 import type { Books } from "../../src/books/books.ts";
-import { createDesk, type Inbound } from "../../src/desk.ts";
+import { createDesk, type DeskParts, type Inbound } from "../../src/desk.ts";
 import type { Button, Card } from "../../src/messages/card.ts";
 import type { Fault } from "../../src/ports/fault-log.ts";
 import type { Caller, Store } from "../../src/ports/store.ts";
@@ -30,7 +30,11 @@ export function openJobDesk(books: Books = TEAM_BOOKS): JobDesk {
   return openJobDeskOn(createMemoryStore(), books);
 }
 
-export function openJobDeskOn<S extends Store>(store: S, books: Books = TEAM_BOOKS): JobDesk<S> {
+export function openJobDeskOn<S extends Store>(
+  store: S,
+  books: Books = TEAM_BOOKS,
+  more: Partial<DeskParts> = {},
+): JobDesk<S> {
   const faults: Fault[] = [];
   let ids = 0;
   const desk = createDesk({
@@ -42,6 +46,7 @@ export function openJobDeskOn<S extends Store>(store: S, books: Books = TEAM_BOO
     newId: () => `0000-${String(++ids).padStart(8, "0")}`,
     newCode: () => "111111",
     faults: { report: (fault) => faults.push(fault) },
+    ...more,
   });
   const bench: JobDesk<S> = {
     store,
