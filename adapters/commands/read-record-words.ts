@@ -13,8 +13,7 @@ export type RecordWordsRead =
   | { readonly ok: true; readonly words: RecordWords }
   | { readonly ok: false; readonly say: string };
 
-export const RECORD_USAGE =
-  "npm run --silent record -- 1007 --out record.pdf [--lang en|es] [--units us|si] [--json]";
+export const RECORD_USAGE = "npm run --silent record -- 1007 --out record.pdf [--lang en|es] [--units us|si] [--json]";
 const UNITS = ["us", "si"] as const;
 
 /** Reads the words behind `record`; whatever is wrong with them is one sentence that says what to type instead. */

@@ -148,7 +148,11 @@ function houseTable(voice: Voice, job: Job): readonly PaperBlock[] {
 }
 
 /** Rows of a card as a table of two columns. */
-function inTable(voice: Voice, blocks: readonly RowsBlock[], second: "stands" | "value" | "amount" = "stands"): readonly PaperBlock[] {
+function inTable(
+  voice: Voice,
+  blocks: readonly RowsBlock[],
+  second: "stands" | "value" | "amount" = "stands",
+): readonly PaperBlock[] {
   const { rowColumns } = RECORD_TEXTS[voice.language];
   return blocks.flatMap((block): PaperBlock[] => [
     heading(block.heading ?? ""),

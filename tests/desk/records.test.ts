@@ -14,7 +14,19 @@ import { SMALL_JPEG } from "../support/small-jpeg.ts";
 import { headlineOf, textsOf } from "../support/talk.ts";
 
 const STRANGER: Caller = { ...ANA, organisation: "other", user: "U9" };
-const CLOSED = ["job new", "T. M.", "Ostrowick", "2026-11-25", "startup", "done", "stop", "done", "marisol", "2026-12-01"] as const;
+const CLOSED = [
+  "job new",
+  "T. M.",
+  "Ostrowick",
+  "2026-11-25",
+  "startup",
+  "done",
+  "stop",
+  "done",
+  "no",
+  "marisol",
+  "2026-12-01",
+] as const;
 
 let folder = "";
 let files: FileStore;
@@ -41,7 +53,8 @@ function openBench(draw?: PaperPort["drawRecord"]): Bench {
   return Object.assign(openJobDeskOn(createMemoryStore(), TEAM_BOOKS, { files, papers }), { printed });
 }
 
-const filesOf = ({ blocks }: Card): readonly FileBlock[] => blocks.flatMap((block) => (block.kind === "file" ? [block] : []));
+const filesOf = ({ blocks }: Card): readonly FileBlock[] =>
+  blocks.flatMap((block) => (block.kind === "file" ? [block] : []));
 const postsOf = ({ store }: Bench) => store.commits.flatMap(({ posts = [] }) => posts);
 const photo = { name: "left.jpg", read: async () => SMALL_JPEG };
 
@@ -111,9 +124,7 @@ const RECORD = z.strictObject({
       text: z.string(),
     }),
   ),
-  parts: z.array(
-    z.strictObject({ id: z.string(), name: z.string(), amount: z.number(), unit: z.enum(["", "m"]) }),
-  ),
+  parts: z.array(z.strictObject({ id: z.string(), name: z.string(), amount: z.number(), unit: z.enum(["", "m"]) })),
   notes: z.array(remark),
   fault_checks: z.array(fact),
   fault_remarks: z.array(remark),
@@ -199,7 +210,7 @@ describe("the summary", () => {
     const desk = openBench();
     await sayAll(desk, "job new", "T. M.", "Ostrowick", "2026-11-25");
     await desk.say("", ANA, "c1", { files: [photo] });
-    await sayAll(desk, "startup", "done", "stop", "done", "marisol", "2026-12-01");
+    await sayAll(desk, "startup", "done", "stop", "done", "no", "marisol", "2026-12-01");
     const [first, rest, ...others] = postsOf(desk);
     expect(others).toEqual([]);
     expect(rest?.follows).toBe(first?.id);
@@ -216,7 +227,10 @@ describe("the summary", () => {
     await desk.say("", ANA, "c1", { files: [photo] });
     const later = postsOf(desk).slice(2);
     expect(later.map(({ updates }) => updates)).toEqual([first?.id, rest?.id]);
-    expect(later[1] && filesOf(later[1].card).map(({ file }) => file.name)).toEqual(["left.jpg", "job-1001-record.pdf"]);
+    expect(later[1] && filesOf(later[1].card).map(({ file }) => file.name)).toEqual([
+      "left.jpg",
+      "job-1001-record.pdf",
+    ]);
     expect(new Set(postsOf(desk).map(({ id }) => id)).size).toBe(4);
   });
 

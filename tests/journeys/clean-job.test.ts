@@ -35,7 +35,11 @@ async function teamChannel(): Promise<readonly Card[]> {
     jitter: () => 0,
     report: () => undefined,
   });
-  for (let turn = 0; turn < 3; turn += 1) await relay.runOnce();
+  for (let turn = 0; turn < 3; turn += 1) {
+    await relay.runOnce();
+    // A channel takes a message a second.
+    desk.now_ms += 1_000;
+  }
   const cards = await (await store.openWorkspace(ANA)).channelCards("team", 10);
   return cards.map(({ card }) => card);
 }

@@ -12,9 +12,12 @@ describe("a sheet", () => {
     expect(sheet).toBe('\uFEFFJob,Said\r\n1001,"a ""b"", ñ\nc"\r\n');
   });
 
-  test.each(["=1+1", "+1 555", "-cmd", "@sum", "\t=1", " =1", "\u202E=1", "＝1"])("%j is words and no formula", (cell) => {
-    expect(readBack(writeSheet({ columns: ["a"], rows: [[cell]] }))[1]).toEqual([`'${cell}`]);
-  });
+  test.each(["=1+1", "+1 555", "-cmd", "@sum", "\t=1", " =1", "\u202E=1", "＝1"])(
+    "%j is words and no formula",
+    (cell) => {
+      expect(readBack(writeSheet({ columns: ["a"], rows: [[cell]] }))[1]).toEqual([`'${cell}`]);
+    },
+  );
 
   test.each(["-5", "12.5", "0", "1007"])("%s stays a number", (cell) => {
     expect(readBack(writeSheet({ columns: ["a"], rows: [[cell]] }))[1]).toEqual([cell]);
@@ -26,7 +29,9 @@ describe("a sheet", () => {
     fc.assert(
       fc.property(rows, (cells) => {
         const read = readBack(writeSheet({ columns: ["a", "b"], rows: cells })).slice(1);
-        const plain = read.map((row) => row.map((one, at) => (one.startsWith("'") && !cells.some((c) => c[at] === one) ? one.slice(1) : one)));
+        const plain = read.map((row) =>
+          row.map((one, at) => (one.startsWith("'") && !cells.some((c) => c[at] === one) ? one.slice(1) : one)),
+        );
         expect(plain).toEqual(cells);
         for (const one of read.flat()) expect(one).toMatch(/^(?![=+@\t\r])(?!-(?!\d+(\.\d+)?$))/);
       }),

@@ -57,7 +57,15 @@ describe("a record on paper", () => {
     const { pages, text } = await print(paperOf(US));
     // Letter, 8.5 by 11 in at 72 points an inch.
     expect(pages[0]).toMatchObject({ width: 612, height: 792 });
-    for (const said of ["Record of job 1001", "T. M.", "66 psi", "80 psi", "Accepted", "December 1, 2026", "Display shows A1."])
+    for (const said of [
+      "Record of job 1001",
+      "T. M.",
+      "66 psi",
+      "80 psi",
+      "Accepted",
+      "December 1, 2026",
+      "Display shows A1.",
+    ])
       expect(text).toContain(said);
     expect(text).toContain("For the crew");
     expect(text).toContain("relief discharge missing");
@@ -67,14 +75,22 @@ describe("a record on paper", () => {
     const { pages, text } = await print(paperOf(ES, { kind: "note", text: "¿Señal? Sí: 0.5 Ω ≥ nada" }));
     // ISO 216: 210 by 297 mm.
     expect(pages[0]?.width).toBeCloseTo((210 / 25.4) * 72, 1);
-    for (const said of ["Registro del trabajo 1001", "455.05 kPa", "Se acepta", "1 de diciembre de 2026", "Por la cuadrilla"])
+    for (const said of [
+      "Registro del trabajo 1001",
+      "455.05 kPa",
+      "Se acepta",
+      "1 de diciembre de 2026",
+      "Por la cuadrilla",
+    ])
       expect(text).toContain(said);
     expect(text.replaceAll("\n", " ")).toContain("¿Señal? Sí: 0.5 Ω ≥ nada");
     expect(text).not.toContain("\uFFFD");
   });
 
   test("bears its number, who decides and how many pages there are on every page", async () => {
-    const { pages } = await print(paperOf(US, ...Array.from({ length: 60 }, () => ({ kind: "note", text: "x" }) as const)));
+    const { pages } = await print(
+      paperOf(US, ...Array.from({ length: 60 }, () => ({ kind: "note", text: "x" }) as const)),
+    );
     expect(pages.length).toBeGreaterThan(2);
     for (const [at, { text }] of pages.entries()) {
       expect(text).toContain(`Record of job 1001   Page ${at + 1} of ${pages.length}`);
@@ -96,7 +112,9 @@ describe("a record on paper", () => {
   });
 
   test("names its language and title for screen readers, and tags what it shows", async () => {
-    const file = Buffer.from(await drawRecordPdf(paperOf(ES, photo("a")), new Map([["a", SMALL_JPEG]]), { compress: false }));
+    const file = Buffer.from(
+      await drawRecordPdf(paperOf(ES, photo("a")), new Map([["a", SMALL_JPEG]]), { compress: false }),
+    );
     const raw = file.toString("latin1");
     expect(raw).toContain("/Lang (es)");
     expect(raw).toContain("/Marked true");
@@ -130,7 +148,7 @@ describe("what does not fit", () => {
       const count = (where: string) => where.split(letter).length - 1;
       expect({ letter, isThere: count(shown) >= count(text) + count(said) }).toEqual({ letter, isThere: true });
     }
-    expect(shown).not.toMatch(/[\u202A-\u202E\u2066-\u2069\u200F\u0000\u0007]/);
+    expect(shown).not.toMatch(/\p{Cf}|\p{Variation_Selector}/u);
     expect(shown).toContain("Signatures");
     expect(pages.length).toBeLessThan(20);
   });
@@ -144,13 +162,23 @@ describe("what does not fit", () => {
   });
 
   test("a photo that cannot be printed or is gone is named instead, and a paper by its name", async () => {
-    const paper = paperOf(US, photo("wrong"), photo("here.webp", "image/webp"), photo("gone"), photo("a.pdf", "application/pdf"));
+    const paper = paperOf(
+      US,
+      photo("wrong"),
+      photo("here.webp", "image/webp"),
+      photo("gone"),
+      photo("a.pdf", "application/pdf"),
+    );
     const papers = createPapers({
       printPhoto: async (bytes, type) => (type === "image/webp" ? undefined : bytes),
       draw: (one, photos) => drawRecordPdf(one, photos, { compress: false }),
     });
-    const bytes = await papers.drawRecord(paper, async (hash) => (hash === "gone" ? undefined : Buffer.from("no picture")));
-    const text = readPdf(bytes).map((page) => page.text).join("\n");
+    const bytes = await papers.drawRecord(paper, async (hash) =>
+      hash === "gone" ? undefined : Buffer.from("no picture"),
+    );
+    const text = readPdf(bytes)
+      .map((page) => page.text)
+      .join("\n");
     expect(text).toMatch(/wrong: .*not printed/);
     expect(text).toMatch(/here\.webp: .*kept with the job, not printed here/);
     expect(text).toMatch(/gone: .*no longer there/);
