@@ -29,6 +29,7 @@ async function run(): Promise<number> {
     cautions: async (words) => (await import("./run-cautions.ts")).runCautions(settings, words, ROOT),
     manifest: async (words) => (await import("./run-manifest.ts")).runManifest(settings, words, ROOT),
     books: async (words) => (await import("./run-books.ts")).runBooks(words),
+    record: async (words) => (await import("./run-record.ts")).runRecord(settings, words, ROOT),
   };
   try {
     return await commands[command.name](command.words);

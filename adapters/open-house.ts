@@ -6,6 +6,7 @@ import type { Settings } from "../src/boundary/settings.ts";
 import { dayAt } from "../src/crew/zone-time.ts";
 import { createDesk, type Desk } from "../src/desk.ts";
 import type { Library } from "../src/library.ts";
+import type { FaultLog } from "../src/ports/fault-log.ts";
 import type { FileStore } from "../src/ports/files.ts";
 import type { Solve } from "../src/ports/solver.ts";
 import type { Caller, Store } from "../src/ports/store.ts";
@@ -17,6 +18,7 @@ import { createFaultLog } from "./log/fault-log.ts";
 import { type Log, openLog } from "./log/open-log.ts";
 import { startDigests } from "./open-digests.ts";
 import { startRelay } from "./open-relay.ts";
+import { createPapers } from "./papers/create-papers.ts";
 import { readTeamsAccess } from "./read-teams-access.ts";
 import { createInlineRunner } from "./workers/inline-runner.ts";
 import { createPicturePool, type PicturePool } from "./workers/picture-pool.ts";
@@ -64,8 +66,15 @@ export async function openShelf(settings: Settings, root: string, at_ms?: number
   return { library, books, runner: createInlineRunner(library, books, openSolver) };
 }
 
-/** Opens everything behind the doors. Whoever opened it closes it when the doors are shut. */
-export async function openHouse(settings: Settings, root: string): Promise<House> {
+/**
+ * Opens everything behind the doors. Whoever opened it closes it when the doors are shut.
+ * @param sendsPosts false where another process may be sending what stands in the outbox
+ */
+export async function openHouse(
+  settings: Settings,
+  root: string,
+  { sendsPosts = true }: { readonly sendsPosts?: boolean } = {},
+): Promise<House> {
   const [shelf, { openStore }] = await Promise.all([openShelf(settings, root), import("./database/open-store.ts")]);
   const log = openLog(settings.logLevel, process.stderr);
   const { slack, teams } = settings;
@@ -90,15 +99,8 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     folder: join(resolve(root, settings.dataFolder), FILES_FOLDER),
     keepsPlace: shelf.books.company.keepsPhotoPlace === true,
   });
-  const relay = startRelay({
-    store,
-    faults,
-    language: shelf.books.company.language,
-    readFile: files.read,
-    ...(slack.kind === "ready" && { slack: slack.settings }),
-    ...(teams.kind === "ready" && { teams: () => readTeamsAccess(teams.settings, root) }),
-  });
-  const digests = startDigests({ ...shelf, store, faults });
+  const relay = sendsPosts ? startOwnRelay({ store, faults, files, books: shelf.books, settings, root }) : undefined;
+  const digests = sendsPosts ? startDigests({ ...shelf, store, faults }) : undefined;
   const desk = createDesk({
     ...shelf,
     runner,
@@ -108,15 +110,37 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     newCode: () => String(randomInt(1_000_000)).padStart(6, "0"),
     faults,
     files,
+    papers: createPapers({ printPhoto: pictures.printPhoto, draw: pictures.drawRecord }),
     openSolver,
   });
   const close = async () => {
     await Promise.all([runner.close(), pictures.close()]);
-    await digests.stop();
-    await relay.stop();
+    await digests?.stop();
+    await relay?.stop();
     await store.close();
   };
   const readFile = async (caller: Caller, hash: string) =>
     await files.read((await store.openWorkspace(caller)).workspace, hash);
   return { ...shelf, runner, store, desk, files, readFile, log, pictures, close };
+}
+
+interface RelayParts {
+  readonly store: Store;
+  readonly faults: FaultLog;
+  readonly files: FileStore;
+  readonly books: Books;
+  readonly settings: Settings;
+  readonly root: string;
+}
+
+function startOwnRelay({ store, faults, files, books, settings, root }: RelayParts) {
+  const { slack, teams } = settings;
+  return startRelay({
+    store,
+    faults,
+    language: books.company.language,
+    readFile: files.read,
+    ...(slack.kind === "ready" && { slack: slack.settings }),
+    ...(teams.kind === "ready" && { teams: () => readTeamsAccess(teams.settings, root) }),
+  });
 }

@@ -12,6 +12,7 @@ import type { Aim, Card } from "./messages/card.ts";
 import type { Clock } from "./ports/clock.ts";
 import type { FaultLog } from "./ports/fault-log.ts";
 import type { FileStore, SentFile } from "./ports/files.ts";
+import type { PaperPort } from "./ports/papers.ts";
 import type { Solve } from "./ports/solver.ts";
 import type { Caller, Store } from "./ports/store.ts";
 import type { TopicRunner } from "./ports/topic-runner.ts";
@@ -63,6 +64,8 @@ export interface DeskParts {
   readonly faults: FaultLog;
   /** Where photos and papers are kept; left out where none are, and then they are refused. */
   readonly files?: FileStore;
+  /** Makes papers to print; left out where none are made. */
+  readonly papers?: PaperPort;
   /** Lends the solver to the topics of the office. */
   readonly openSolver?: () => Promise<Solve>;
 }

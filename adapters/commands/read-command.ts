@@ -1,6 +1,6 @@
 /** What the program was asked to do, with the words behind it. */
 export type Command = { readonly name: CommandName; readonly words: readonly string[] };
-export const COMMAND_NAMES = ["start", "ask", "chat", "manual", "cautions", "manifest", "books"] as const;
+export const COMMAND_NAMES = ["start", "ask", "chat", "manual", "cautions", "manifest", "books", "record"] as const;
 export type CommandName = (typeof COMMAND_NAMES)[number];
 
 /** Reads the command line; without a word it is `start`. */

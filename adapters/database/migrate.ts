@@ -7,6 +7,7 @@ import { addJobs } from "./migrations/0005-jobs.ts";
 import { addOutbox } from "./migrations/0006-outbox.ts";
 import { addThreads } from "./migrations/0007-threads.ts";
 import { addTeamsConversations } from "./migrations/0010-teams-conversations.ts";
+import { addCautionMarkJob } from "./migrations/0012-caution-mark-job.ts";
 
 /** Every change of the schema, in the order of its name. A migration that was ever released is never edited. */
 const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -18,6 +19,7 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
   "0006-outbox": { up: addOutbox },
   "0007-threads": { up: addThreads },
   "0010-teams-conversations": { up: addTeamsConversations },
+  "0012-caution-mark-job": { up: addCautionMarkJob },
 };
 
 /**

@@ -73,6 +73,11 @@ export function createOutbox(db: Kysely<Tables>): Outbox {
   };
 }
 
+export async function hasPost(scope: Scope, id: string): Promise<boolean> {
+  const row = await scope.posts().select("number").where("id", "=", id).executeTakeFirst();
+  return row !== undefined;
+}
+
 /** Posts that could not be delivered, newest first. */
 export async function lostPosts(scope: Scope): Promise<readonly KeptPost[]> {
   const rows = await scope

@@ -107,6 +107,10 @@ interface CautionMarkTable {
   readonly act: CautionMark["act"];
   readonly because: string | null;
   readonly at_ms: number;
+  /** Number of the job that was talked about. */
+  readonly job: string | null;
+  /** A `SeenAs` as JSON. */
+  readonly shown: string | null;
 }
 /** A job as all its events leave it; written in the transaction of its last event. */
 interface JobTable {

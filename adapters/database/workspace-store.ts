@@ -5,13 +5,13 @@ import { parseCard } from "../../src/boundary/stored-card.ts";
 import { parseConversation } from "../../src/boundary/stored-conversation.ts";
 import type { ConversationState } from "../../src/conversation/state.ts";
 import type { Caller, Door, OpenWalk, Person, WorkspaceStore } from "../../src/ports/store.ts";
-import { newestMarks } from "./caution-marks.ts";
+import { marksOfJob, newestMarks } from "./caution-marks.ts";
 import { commitExchange } from "./commit-exchange.ts";
 import { DatabaseFault } from "./database-fault.ts";
 import { channelCards } from "./house-chat.ts";
 import { allHistory, findJob, jobHistory, listJobs, nextJobNumber } from "./job-look-up.ts";
 import { acceptLink, offerLink } from "./link-codes.ts";
-import { addNewPosts, lostPosts } from "./outbox.ts";
+import { addNewPosts, hasPost, lostPosts } from "./outbox.ts";
 import { joinDoor } from "./register-people.ts";
 import { type Scope, scopeTo } from "./scope.ts";
 import { readBack } from "./stored-rows.ts";
@@ -52,11 +52,13 @@ export function createWorkspaceStore(parts: WorkspaceParts): WorkspaceStore {
       return row && readBack(parseCard(row.card), `the card of delivery ${delivery}`);
     },
     cautionMarks: (conversation) => newestMarks(scope, conversation),
+    jobMarks: (job) => marksOfJob(scope, job),
     findJob: (number) => findJob(scope, number),
     listJobs: (filter) => listJobs(scope, filter),
     jobHistory: (number) => jobHistory(scope, number),
     allHistory: () => allHistory(scope),
     nextJobNumber: () => inOneCommit(nextJobNumber),
+    hasPost: (id) => hasPost(scope, id),
     lostPosts: () => lostPosts(scope),
     channelCards: (channel, most) => channelCards(scope, channel, most),
     commit: (exchange) => inOneCommit((change) => commitExchange(change, { ...exchange, door }, forgotten)),

@@ -21,14 +21,21 @@ export interface FileStoreSettings {
 
 export function createFileStore({ folder, keepsPlace }: FileStoreSettings): FileStore {
   const pathOf = (workspace: string, hash: string) => join(folder, sha256(Buffer.from(workspace)), hash);
+  const store = async (workspace: string, bytes: Uint8Array): Promise<string> => {
+    const hash = sha256(bytes);
+    if ((await readIfThere(pathOf(workspace, hash), hash)) === undefined) await write(pathOf(workspace, hash), bytes);
+    return hash;
+  };
   return {
     async keep(workspace, name, sent) {
       const checked = check(sent, keepsPlace);
       if (!checked.ok) return checked;
       const { bytes, type } = checked;
-      const hash = sha256(bytes);
-      if ((await readIfThere(pathOf(workspace, hash), hash)) === undefined) await write(pathOf(workspace, hash), bytes);
+      const hash = await store(workspace, bytes);
       return { ok: true, file: { hash, name: tidyName(name), type, size_B: bytes.length } };
+    },
+    async put(workspace, name, type, bytes) {
+      return { hash: await store(workspace, bytes), name: tidyName(name), type, size_B: bytes.length };
     },
     async read(workspace, hash) {
       return /^[0-9a-f]{64}$/.test(hash) ? await readIfThere(pathOf(workspace, hash), hash) : undefined;

@@ -51,6 +51,19 @@ export function stripJpeg(bytes: Uint8Array): Uint8Array | undefined {
   return undefined;
 }
 
+/** How a JPEG picture is to be turned, 1 to 8; 1 where it does not say. */
+export function turnOfJpeg(bytes: Uint8Array): number {
+  for (let at = 2; at + 4 <= bytes.length && bytes[at] === 0xff; ) {
+    const marker = bytes[at + 1];
+    const length = readUint16(bytes, at + 2) ?? 0;
+    if (marker === SOS || length < 2) return 1;
+    const turn = marker === APP1 ? readTurn(bytes.subarray(at, at + 2 + length)) : undefined;
+    if (turn !== undefined) return turn;
+    at += 2 + length;
+  }
+  return 1;
+}
+
 /** Application segments and comments go, but for those that say how to read the size and the colours. */
 function isKept(marker: number, segment: Uint8Array): boolean {
   if (marker === COMMENT) return false;

@@ -1,13 +1,17 @@
 import { Piscina } from "piscina";
 import type { ChartBlock } from "../../src/messages/card.ts";
+import type { RecordPaper } from "../../src/ports/papers.ts";
 import type { DrawnPicture, PictureWork } from "./picture-work.ts";
 
-/** Draws pictures in another thread, so that no door waits while the plotting library works. */
+/** Draws pictures and papers in another thread, so that no door waits while the plotting library works. */
 export interface PicturePool {
   drawSvg(block: ChartBlock): Promise<string>;
   drawPng(block: ChartBlock): Promise<Uint8Array>;
   /** The best picture that is no larger [bytes]; nothing when even the smallest is. */
   drawPngWithin(block: ChartBlock, most_B: number): Promise<Uint8Array | undefined>;
+  /** A photo small enough for a paper; nothing where it cannot be printed. */
+  printPhoto(bytes: Uint8Array, type: string): Promise<Uint8Array | undefined>;
+  drawRecord(paper: RecordPaper, photos: ReadonlyMap<string, Uint8Array | undefined>): Promise<Uint8Array>;
   /** A picture that is being drawn is given up. */
   close(): Promise<void>;
 }
@@ -32,6 +36,8 @@ export function createPicturePool(workerFile: string): PicturePool {
     drawSvg: async (block) => needed((await draw({ kind: "svg", block })).svg),
     drawPng: async (block) => needed((await draw({ kind: "png", block })).png),
     drawPngWithin: async (block, most_B) => (await draw({ kind: "png", block, most_B })).png,
+    printPhoto: async (bytes, type) => (await draw({ kind: "photo", bytes, type })).photo,
+    drawRecord: async (paper, photos) => needed((await draw({ kind: "record", paper, photos })).pdf),
     async close() {
       await pool?.destroy();
     },

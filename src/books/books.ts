@@ -6,6 +6,7 @@ import type { CatalogueModel } from "../equipment/catalogue.ts";
 import { findByName } from "../equipment/find-model.ts";
 import type { DigestSchedule } from "../jobs/digest/due.ts";
 import type { Job, JobEvent } from "../jobs/job.ts";
+import type { JobRecord } from "../jobs/job-record.ts";
 import type { Language } from "../messages/language.ts";
 import type { Channel } from "../ports/outbox.ts";
 import type { Solve } from "../ports/solver.ts";
@@ -50,6 +51,8 @@ export interface Books {
   /** Reads what somebody typed, as they write numbers and words. */
   readonly readTyped?: ReadTyped;
   readonly nextJob?: string;
+  /** What is kept of the job that is asked for besides how it stands; lent by the desk, never written in a book. */
+  readonly openRecord?: OpenRecord;
   readonly today?: string;
 }
 
@@ -87,6 +90,8 @@ export interface BookPerson {
 export type TypedFor = { readonly topic: string; readonly fact: string } | { readonly quantity: QuantityKind };
 /** @returns nothing where the text is no such value */
 export type ReadTyped = (about: TypedFor, text: string) => FactValue | undefined;
+/** The history of a job and what was done about its cautions. */
+export type OpenRecord = { readonly job: string } & Pick<JobRecord, "events" | "marks">;
 
 /** Whoever asks, as far as an answer depends on it. */
 export type Asker = Pick<Person, "id" | "name" | "role">;

@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { ConversationState } from "../conversation/state.ts";
 import { LANGUAGES } from "../messages/language.ts";
 import { quantityKind } from "./quantity-kind.ts";
+import { seenAs } from "./stored-caution.ts";
 import { parseStored, type Stored } from "./stored-json.ts";
 
 const text = z.string();
@@ -34,23 +35,9 @@ const lastAnswer = z.strictObject({
   numbers: z.record(text, z.strictObject({ kind: quantityKind, value: z.number() })).exactOptional(),
   job: text.exactOptional(),
 });
-const localText = z.strictObject({ en: text, es: text });
-const local = z.strictObject({
-  action: z.enum(["tighten", "replace", "silence"]),
-  asks: localText.exactOptional(),
-  because: localText,
-  by: z.strictObject({
-    basis: z.enum(["published", "computed", "common_practice", "from_memory", "invented"]),
-    document: text,
-    section: text.exactOptional(),
-    edition: text.exactOptional(),
-  }),
-});
 const shown = z.strictObject({
   id: text,
-  severity: z.enum(["stop", "must", "should", "note"]),
-  data: z.record(text, z.union([z.strictObject({ kind: quantityKind, value: z.number() }), text])),
-  local: local.exactOptional(),
+  ...seenAs,
   walk: text,
   isPast: z.literal(true).exactOptional(),
 });

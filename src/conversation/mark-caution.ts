@@ -40,13 +40,14 @@ function shownAs({ state: { shown = [] }, aim }: Scene, caution: string): ShownC
 function record(scene: Scene, about: ShownCaution, command: CautionCommand): Show {
   if (scene.cautions === undefined) return ask(scene, scene.voice.common.cautionNotShown(about.id), []);
   const key: CautionKey = { caution: about.id, about: aboutOf(about) };
+  const { severity, data, local } = about;
   const shown = show(
     scene,
     scene.state,
     recordedCard(scene, scene.cautions, about, command),
     isMark(command) ? { marked: [key] } : {},
   );
-  return { ...shown, marks: [toMark(key, command)] };
+  return { ...shown, marks: [{ ...toMark(key, command), shown: { severity, data, ...(local && { local }) } }] };
 }
 
 /** True when undo has something to take back: that something counts as not seen is taken back by saying it again. */

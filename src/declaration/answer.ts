@@ -1,5 +1,6 @@
 import type { Job, JobEvent } from "../jobs/job.ts";
 import type { JobAct } from "../jobs/job-act.ts";
+import type { JobRecord } from "../jobs/job-record.ts";
 import type { Language } from "../messages/language.ts";
 import type { Quantity, QuantityKind } from "../units/quantity-kinds.ts";
 import type { Chart } from "./chart.ts";
@@ -110,6 +111,8 @@ export interface Answer<I extends string = string, F extends Finding = Finding> 
   readonly job?: Job;
   /** Everything that happened to one job, oldest first; shown as its history. */
   readonly history?: readonly JobEvent[];
+  /** The whole record of a job, shown the same way. */
+  readonly record?: JobRecord;
 }
 export interface NeedsFacts {
   readonly kind: "needs-facts";

@@ -1,4 +1,4 @@
-import type { Books } from "../books/books.ts";
+import type { Books, OpenRecord } from "../books/books.ts";
 import type { Run, Show, Turn } from "../conversation/turn.ts";
 import { dayAt } from "../crew/zone-time.ts";
 import type { Loan } from "../declaration/topic.ts";
@@ -11,12 +11,15 @@ import type { DeskRoom, Service } from "./serve.ts";
 /** What may be the number of a job, and how many of them a message is looked through for. */
 const NUMBER = /\b\d{3,9}\b/g;
 const MOST_NUMBERS = 3;
-const SAYS_JOB = /^\s*(job|trabajo)\b/i;
+const SAYS_JOB = /^\s*(job|trabajo|record|registro)\b/i;
+
+/** Topics whose own question names the job that they are about. */
+const NAME_JOBS = ["job", "record"];
 
 /** The job that a message is about: the one that it names, else the one that is talked about. */
 export async function jobOfRun({ workspace }: Service, decision: Run | Show, turn: Turn): Promise<Job | undefined> {
   if (decision.kind !== "run") return turn.job;
-  const named = decision.topic === "job" ? decision.facts["number"]?.value : decision.job;
+  const named = NAME_JOBS.includes(decision.topic) ? decision.facts["number"]?.value : decision.job;
   if (typeof named !== "string" || named === turn.job?.number) return turn.job;
   return await workspace.findJob(named);
 }
@@ -35,11 +38,19 @@ export async function lendRecords(service: Service, decision: Run, turn: Turn, l
     jobs: await workspace.listJobs(isOffice ? {} : { statuses: LIVE }),
     ...(isOffice && { jobEvents: await workspace.allHistory() }),
     ...(isOffice && room.openSolver && { solve: await room.openSolver() }),
-    ...(job && { openJob: job }),
+    ...(job && { openJob: job, ...(decision.topic === "record" && { openRecord: await readRecord(service, job) }) }),
     ...(job && decision.topic === "job" && { openHistory: await workspace.jobHistory(job.number) }),
     ...(turn.state.job !== undefined && { talkedJob: turn.state.job }),
     readTyped: readTypedFor(room.library, decision.reader, room.books),
     ...(begins && { nextJob: await workspace.nextJobNumber() }),
+  };
+}
+
+async function readRecord({ workspace }: Service, { number }: Job): Promise<OpenRecord> {
+  return {
+    job: number,
+    events: await workspace.jobHistory(number),
+    marks: await workspace.jobMarks(number),
   };
 }
 

@@ -13,7 +13,9 @@ import type { Fault } from "../ports/fault-log.ts";
 import type { Exchange, Person, WorkspaceStore } from "../ports/store.ts";
 import { normaliseText } from "../units/normalise-text.ts";
 import { ownerOf } from "./call-off.ts";
+import { handPapers } from "./hand-papers.ts";
 import type { Turns } from "./in-turn.ts";
+import { markForJob, readBackground } from "./job-background.ts";
 import { isJobChanged, jobOfRun, lendRecords, otherJobs } from "./job-desk.ts";
 import { type FilesTaken, keepFiles } from "./keep-files.ts";
 import type { KeptCards } from "./kept-cards.ts";
@@ -107,6 +109,7 @@ async function decide(service: Service, person: Person): Promise<Written | undef
   if (shown === undefined) return undefined;
   const job = await jobOfRun(service, decision, turn);
   const events = job === undefined ? [] : await workspace.jobHistory(job.number);
+  const others = await otherJobs(service, shown, job);
   const writing: JobWriting = {
     turn: { ...turn, ...(job && { job }) },
     person: { ...person, ...shown.reader },
@@ -114,10 +117,11 @@ async function decide(service: Service, person: Person): Promise<Written | undef
     workspace: workspace.workspace,
     now_ms: room.clock.now_ms(),
     events,
-    others: await otherJobs(service, shown, job),
+    others,
+    background: await readBackground(workspace, job === undefined ? others : [job, ...others]),
     files: files.kept,
   };
-  return writeJob(writing, shown);
+  return await handPapers(service, writing, writeJob(writing, markForJob(shown, turn)));
 }
 
 async function runInFlight(service: Service, decision: Run, turn: Turn): Promise<Show | undefined> {

@@ -1,74 +1,75 @@
-import type { Turn } from "../conversation/turn.ts";
-import type { Job, JobChange, JobEntry, JobEvent } from "../jobs/job.ts";
-import { aboutOf } from "../messages/build-caution-blocks.ts";
-import { buildSummaryCard, type SeenCaution } from "../messages/build-summary-card.ts";
+import type { JobEntry } from "../jobs/job.ts";
+import { isClosed, type JobRecord } from "../jobs/job-record.ts";
+import { buildSummaryCard, buildSummaryThreadCard } from "../messages/build-summary-card.ts";
 import { type Voice, voiceFor } from "../messages/voice.ts";
 import type { Post } from "../ports/outbox.ts";
 import type { JobWriting } from "./write-job.ts";
 
-/** Changes that a summary shows. */
-const SHOWN: readonly JobChange["kind"][] = [
-  "reading",
-  "item_opened",
-  "item_closed",
-  "parts",
-  "file",
-  "facts",
-  "planned",
-  "unit",
-];
-
-interface Drafted {
-  readonly job: Job | undefined;
+/** A job as a message leaves it. */
+interface Changed {
+  readonly record: JobRecord;
+  /** What the message wrote into it. */
   readonly entries: readonly JobEntry[];
-  readonly wantsSummary?: true;
+  /** Something was done about its cautions. */
+  readonly isSeenTo: boolean;
+  readonly wantsSummary: boolean;
+  readonly isSummaryPosted: boolean;
+}
+/** Posts of a summary, and the one that the record is handed over with as a paper. */
+interface SummaryPosts {
+  readonly posts: readonly Post[];
+  readonly papers: readonly { readonly post: string; readonly record: JobRecord }[];
+}
+
+const NOTHING: SummaryPosts = { posts: [], papers: [] };
+
+/** Id of the post that begins the summary of a job; there is one a job. */
+export function summaryId(workspace: string, job: string): string {
+  return `${workspace}-job-${job}-summary`;
 }
 
 /**
- * The summary for the team's channel: once when the job is closed, and in its place again whenever something of it changes.
+ * The summary for the team's channel: a short post and the rest in its thread, once when the job is closed, and in their
+ * places again whenever something of them changes.
  * @returns nothing where the company named no channel
  */
-export function summaryPosts({ turn, events, workspace }: JobWriting, drafted: Drafted): readonly Post[] {
-  const { job, entries, wantsSummary } = drafted;
+export function summaryPosts(writing: JobWriting, changed: Changed): SummaryPosts {
+  const { turn, workspace } = writing;
+  const { record, entries, isSeenTo, wantsSummary, isSummaryPosted } = changed;
+  const { job, marks } = record;
   const channel = turn.company.teamChannel;
   const { language = "en" } = turn.company;
-  if (job === undefined || channel === undefined) return [];
-  const wasPosted = events.some(isClosing);
+  if (channel === undefined) return NOTHING;
+  // While a job is worked on anew, the team reads what came of it when it is closed again.
   const isChanged =
-    wasPosted &&
-    entries.some(({ change, amends }) => change.kind === "status" || tellsOf(job, change, amends !== undefined));
-  if (wantsSummary !== true && !isChanged) return [];
-  const first = `${workspace}-job-${job.number}-summary`;
-  return [
-    {
-      id: wasPosted ? `${first}-${job.version}` : first,
-      channel,
-      language,
-      card: buildSummaryCard(companyVoice(turn), job, seenCautions(turn)),
-      ...(wasPosted && { updates: first }),
-    },
-  ];
+    isSummaryPosted &&
+    (entries.some(({ change }) => change.kind === "status") || (isClosed(job) && (entries.length > 0 || isSeenTo)));
+  if (!wantsSummary && !isChanged) return NOTHING;
+  const voice = companyVoice(writing);
+  const first = summaryId(workspace, job.number);
+  const rest = `${first}-rest`;
+  // What is seen to changes no version of the job.
+  const again = entries.length > 0 ? String(job.version) : `${job.version}-${turn.newId}`;
+  const idOf = (post: string) => (isSummaryPosted ? `${post}-${again}` : post);
+  const takesPlaceOf = (post: string) => (isSummaryPosted ? { updates: post } : {});
+  return {
+    posts: [
+      { id: idOf(first), channel, language, card: buildSummaryCard(voice, record), ...takesPlaceOf(first) },
+      {
+        id: idOf(rest),
+        channel,
+        language,
+        card: buildSummaryThreadCard(voice, job, marks),
+        follows: first,
+        ...takesPlaceOf(rest),
+      },
+    ],
+    papers: isClosed(job) ? [{ post: idOf(rest), record }] : [],
+  };
 }
 
-/** What the company writes for everybody of it is in its own language and units. */
-export function companyVoice({ library, company, books }: Turn): Voice {
-  const { language = "en", units = "us" } = company;
-  return { ...voiceFor(library, { language, units }), ...(books && { books }) };
-}
-
-/** While a job is worked on anew, the team reads what came of it when it is closed again. */
-function tellsOf({ status }: Job, { kind }: JobChange, isAmendment: boolean): boolean {
-  return (status === "complete" || status === "open_items") && (isAmendment || SHOWN.includes(kind));
-}
-
-function isClosing({ change }: JobEvent): boolean {
-  return change.kind === "status" && (change.status === "complete" || change.status === "open_items");
-}
-
-/** What was done about cautions in this conversation, each as it was last shown here. */
-function seenCautions({ cautions, state }: Turn): readonly SeenCaution[] {
-  return (cautions?.marks ?? []).map((mark): SeenCaution => {
-    const caution = state.shown?.findLast((one) => one.id === mark.caution && aboutOf(one) === mark.about);
-    return { mark, ...(caution && { caution }) };
-  });
+/** What the company's own papers and posts are written in. */
+export function companyVoice({ turn }: Pick<JobWriting, "turn">): Voice {
+  const { language = "en", units = "us" } = turn.company;
+  return { ...voiceFor(turn.library, { language, units }), ...(turn.books && { books: turn.books }) };
 }

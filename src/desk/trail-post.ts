@@ -9,7 +9,7 @@ type Trail = Extract<JobAct, { readonly kind: "trail" }>;
 
 /** The line that the record of the job keeps, in the company's own language and units. */
 export function wordTrail({ turn }: JobWriting, trail: Trail): string {
-  return sayTrail(speakOf(companyVoice(turn), trail.topic), trail);
+  return sayTrail(speakOf(companyVoice({ turn }), trail.topic), trail);
 }
 
 /**
@@ -20,6 +20,6 @@ export function trailPosts(writing: JobWriting, trail: Trail, job: string, versi
   const { turn, workspace, person } = writing;
   const { teamChannel: channel, language = "en" } = turn.company;
   if (channel === undefined) return [];
-  const card = buildTrailCard(speakOf(companyVoice(turn), trail.topic), job, person.name, trail);
+  const card = buildTrailCard(speakOf(companyVoice({ turn }), trail.topic), job, person.name, trail);
   return [{ id: `${workspace}-job-${job}-trail-${version}`, channel, language, card }];
 }

@@ -4,6 +4,7 @@ import type { Show, Turn } from "../conversation/turn.ts";
 import { POST_TRAIL } from "../faults/topic/fault-facts.ts";
 import type { Job, JobChange, JobEntry, JobEvent } from "../jobs/job.ts";
 import type { JobAct } from "../jobs/job-act.ts";
+import type { JobRecord } from "../jobs/job-record.ts";
 import { type JobRefusal, refuseEntry } from "../jobs/job-rules.ts";
 import { addToJob, projectJob } from "../jobs/project-job.ts";
 import { buildNoticeCard } from "../messages/build-notice-card.ts";
@@ -13,7 +14,8 @@ import { JOB_TEXTS, sayJobRefusal, sayWritten } from "../messages/say-job.ts";
 import { voiceFor } from "../messages/voice.ts";
 import type { KeptFile } from "../ports/files.ts";
 import type { Post } from "../ports/outbox.ts";
-import type { Door, Person } from "../ports/store.ts";
+import type { Door, KeptMark, Person } from "../ports/store.ts";
+import { type JobBackground, withMarks } from "./job-background.ts";
 import { summaryPosts } from "./summary-post.ts";
 import { trailPosts, wordTrail } from "./trail-post.ts";
 
@@ -30,12 +32,18 @@ export interface JobWriting {
   readonly others: readonly Job[];
   /** Photos and papers that came with the message and are kept. */
   readonly files: readonly KeptFile[];
+  /** What is kept about these jobs besides, by their numbers. */
+  readonly background: ReadonlyMap<string, JobBackground>;
 }
 /** What is to be shown and saved. */
 export interface Written {
   readonly shown: Show;
   readonly jobs: readonly JobEntry[];
   readonly posts: readonly Post[];
+  /** The open job with its record, as the message leaves it. */
+  readonly record?: JobRecord;
+  /** Posts that the record of a job is handed over with. */
+  readonly papers: readonly { readonly post: string; readonly record: JobRecord }[];
 }
 
 /**
@@ -43,11 +51,12 @@ export interface Written {
  * written that the card does not say; what the rules refuse is said instead.
  */
 export function writeJob(writing: JobWriting, shown: Show): Written {
-  const { turn } = writing;
+  const { turn, files } = writing;
   if (shown.takesBack !== undefined) return takeBack(writing, shown, shown.takesBack);
   const { acts = [] } = shown;
   const told = turn.job === undefined ? [] : toldInMessage(turn, shown, turn.job);
-  if (told.length === 0 && acts.length === 0 && writing.files.length === 0) return { shown, jobs: [], posts: [] };
+  const isAnything = told.length + acts.length + files.length + (shown.marks ?? []).length > 0;
+  if (!isAnything) return { shown, jobs: [], posts: [], papers: [] };
   const draft = told.reduce(tell, startDraft(writing));
   const done = acts.reduce(act, draft);
   if (done.stopped !== undefined) return refused(writing, shown, addFiles(draft), done.stopped);
@@ -55,16 +64,51 @@ export function writeJob(writing: JobWriting, shown: Show): Written {
 }
 
 /** What was told is taken back in the job too; what closed or began a job stays there, and that is said. */
-function takeBack(writing: JobWriting, shown: Show, { job, events }: NonNullable<Show["takesBack"]>): Written {
-  const { person, turn, now_ms, door } = writing;
+function takeBack(writing: JobWriting, shown: Show, taken: NonNullable<Show["takesBack"]>): Written {
+  const { person, turn } = writing;
   const texts = JOB_TEXTS[person.language];
-  const jobs = events.map((amends): JobEntry => ({ job, change: { kind: "withdrawn" }, amends }));
-  const note = jobs.length === 0 ? problem(texts.staysInJob(job)) : quiet(texts.takenBack(job));
-  // Only the open job came with all that happened to it.
+  const entries = taken.events.map((amends): JobEntry => ({ job: taken.job, change: { kind: "withdrawn" }, amends }));
+  const note = entries.length === 0 ? problem(texts.staysInJob(taken.job)) : quiet(texts.takenBack(taken.job));
+  const isOpen = taken.job === turn.job?.number;
+  const done = isOpen ? finishJob(writing, shown, turn.job, entries, false) : undefined;
+  return { shown: withNotes(shown, [note]), jobs: entries, posts: [], papers: [], ...done };
+}
+
+/** What the entries come to in the history once they are saved. */
+function eventsOf(
+  { person, now_ms, door }: JobWriting,
+  entries: readonly JobEntry[],
+  before: number,
+): readonly JobEvent[] {
   const who = { by: person.name, person: person.id, at_ms: now_ms, door };
-  const after = jobs.map((entry, at) => ({ ...entry, ...who, number: writing.events.length + at + 1 }));
-  const left = turn.job?.number === job ? projectJob([...writing.events, ...after]) : undefined;
-  return { shown: withNotes(shown, [note]), jobs, posts: summaryPosts(writing, { job: left, entries: jobs }) };
+  return entries.map(({ job, change, amends }, index) => {
+    const number = before + index + 1;
+    return { number, job, change, ...(amends !== undefined && { amends }), ...who };
+  });
+}
+
+/** A job with its record as the message leaves it, and what the team is told of that. */
+function finishJob(
+  writing: JobWriting,
+  { marks = [] }: Show,
+  left: Job,
+  written: readonly JobEntry[],
+  wantsSummary: boolean,
+): Pick<Written, "record" | "posts" | "papers"> {
+  const { person, now_ms, door, turn } = writing;
+  const { number } = left;
+  const entries = written.filter(({ job }) => job === number);
+  const before = number === turn.job?.number ? writing.events : [];
+  const events = [...before, ...eventsOf(writing, entries, before.length)];
+  // What is put right or taken back is only told by all events.
+  const job = (entries.some(({ amends }) => amends !== undefined) ? projectJob(events) : undefined) ?? left;
+  const seen = marks
+    .filter((mark) => mark.job === number)
+    .map((mark): KeptMark => ({ ...mark, by: person.name, at_ms: now_ms, door }));
+  const { marks: kept = [], isSummaryPosted = false } = writing.background.get(number) ?? {};
+  const record: JobRecord = { job, events, marks: withMarks(kept, seen) };
+  const isSeenTo = seen.length > 0;
+  return { record, ...summaryPosts(writing, { record, entries, isSeenTo, wantsSummary, isSummaryPosted }) };
 }
 
 /** A job while a message writes into it. */
@@ -182,9 +226,14 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   const { person, turn } = writing;
   const { entries, lost, open, job } = draft;
   const voice = { ...voiceFor(turn.library, person), ...(turn.books && { books: turn.books }) };
-  const summaries = summaryPosts(writing, draft);
-  const told =
+  const own = job && finishJob(writing, shown, job, entries, draft.wantsSummary === true);
+  const others = draft.others
+    .filter(({ number }) => entries.some((entry) => entry.job === number))
+    .map((other) => finishJob(writing, shown, other, entries, false));
+  const finished = [...(own === undefined ? [] : [own]), ...others];
+  const trail =
     job === undefined || draft.posted === undefined ? [] : trailPosts(writing, draft.posted, job.number, job.version);
+  const summaries = finished.flatMap((one) => one.posts);
   const texts = JOB_TEXTS[person.language];
   const notes = [
     ...sayWritten(voice, entries, writing.events).map(quiet),
@@ -192,7 +241,7 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
       ? []
       : [problem(texts.notSaved(turn.job?.number ?? "", sayJobRefusal(person.language, lost)))]),
     ...(summaries.length > 0 ? [quiet(texts.posted)] : []),
-    ...(told.length > 0 ? [quiet(texts.postedTrail)] : []),
+    ...(trail.length > 0 ? [quiet(texts.postedTrail)] : []),
     ...(draft.wantsSummary && summaries.length === 0 ? [problem(texts.noTeamChannel)] : []),
   ];
   const entered = enteredBy(turn.job, entries);
@@ -202,7 +251,9 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   return {
     shown: { ...noted, state: askedOnce(state) },
     jobs: entries,
-    posts: job === undefined ? [] : [...summaries, ...told],
+    posts: job === undefined ? [] : [...summaries, ...trail],
+    papers: finished.flatMap((one) => one.papers),
+    ...(own?.record && { record: own.record }),
   };
 }
 

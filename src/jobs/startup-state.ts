@@ -124,6 +124,29 @@ export function untakenSteps(job: Job, books: Books): readonly string[] {
   return STARTUP_STEPS.filter((step) => stateOf(step, told, site).kind === "open").map(({ id }) => id);
 }
 
+/** A reading with the ends between which it is accepted on this site. */
+export interface AcceptedReading {
+  readonly reading: JobReading;
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * The readings of a job that can be judged, in the order of the steps. One whose judgement no longer follows from what is
+ * known now is left out.
+ */
+export function acceptedReadings(job: Job, books: Books): readonly AcceptedReading[] {
+  const told: Told = { ...factsOf(job), ...recallSteps(job) };
+  const site = startupSite(told, { ...books, openJob: job });
+  return STARTUP_STEPS.flatMap((step): AcceptedReading[] => {
+    const reading = job.readings[step.id];
+    const state = reading === undefined ? undefined : stateOf(step, told, site);
+    if (reading === undefined || state?.kind !== "read" || state.accepted === undefined) return [];
+    const { low, high } = state.accepted;
+    return state.isAccepted === reading.isAccepted ? [{ reading, low, high }] : [];
+  });
+}
+
 export function isPassed(told: Told, fact: string): boolean {
   return String(told[PASSED_OVER] ?? "")
     .split(",")

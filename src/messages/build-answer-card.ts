@@ -12,6 +12,7 @@ import { buildFindingHazard } from "./build-hazard-block.ts";
 import { buildHistoryBlocks } from "./build-history-blocks.ts";
 import { labelOf, showResult } from "./build-how-card.ts";
 import { buildJobBlocks } from "./build-job-blocks.ts";
+import { buildRecordBlocks } from "./build-record-blocks.ts";
 import { buildChartBlock, buildTableBlock } from "./build-table-blocks.ts";
 import type { Block, Button, ButtonsBlock, Card, Row, RowsBlock, TableBlock, TextBlock } from "./card.ts";
 import { sayDayRead } from "./say-day.ts";
@@ -66,6 +67,7 @@ export function buildAnswerCard(voice: TopicVoice, answered: Answered, answer: A
     ...buildSilencedTable(voice, answered.silenced ?? []),
     ...(answer.job === undefined ? [] : buildJobBlocks(voice, answer.job)),
     ...(answer.history === undefined ? [] : buildHistoryBlocks(voice, answer.history)),
+    ...(answer.record === undefined ? [] : buildRecordBlocks(voice, answer.record)),
     ...lastButtons(voice, answer, setting),
     ...(voice.topic.asksAnew === true ? [] : toldRows(voice, answered.facts)),
     ...(answer.charts ?? []).map((chart) => buildChartBlock(voice, chart)),

@@ -1,7 +1,8 @@
-import { readyFor } from "../faults/topic/fault-facts.ts";
 import type { Job } from "../jobs/job.ts";
+import { factsOfHouse } from "../jobs/job-record.ts";
 import { factOfStep, whyOfStep } from "../jobs/startup-facts.ts";
 import { STARTUP_STEPS } from "../jobs/startup-steps-table.ts";
+import { faultRows, noteRows, rowsUnder } from "./build-seen-blocks.ts";
 import type { Block, Row, RowsBlock, TableBlock } from "./card.ts";
 import { JOB_TEXTS, labelOfKept, labelOfStep, nameOf, showKept } from "./job-labels.ts";
 import { sayStands } from "./say-change.ts";
@@ -9,22 +10,26 @@ import { showQuantity, type Voice } from "./voice.ts";
 
 /** Where a job stands: its plan, what is known of the house, what was measured and what is open. */
 export function buildJobBlocks(voice: Voice, job: Job): readonly Block[] {
+  return [
+    { kind: "rows", rows: planRows(voice, job) },
+    ...itemRows(voice, job),
+    ...readingTable(voice, job),
+    ...stepRows(voice, job),
+    ...noteRows(voice, job),
+    ...faultRows(voice, job),
+    ...factRows(voice, job),
+  ];
+}
+
+/** Status, day, unit, people and permit. */
+export function planRows(voice: Voice, job: Job): readonly Row[] {
   const { record, statuses } = JOB_TEXTS[voice.language];
-  const plan: Row[] = [
+  return [
     { label: record.status, value: statuses[job.status] },
     ...optional(record.day, job.day),
     ...optional(record.unit, unitOf(voice, job)),
     ...(job.people.length === 0 ? [] : [{ label: record.people, value: namesOf(voice, job) }]),
     ...optional(record.permit, job.permit),
-  ];
-  return [
-    { kind: "rows", rows: plan },
-    ...itemRows(voice, job),
-    ...readingTable(voice, job),
-    ...stepRows(voice, job),
-    ...noteRows(voice, job),
-    ...seenRows(voice, job),
-    ...factRows(voice, job),
   ];
 }
 
@@ -36,6 +41,13 @@ export function unitOf({ books }: Voice, { model, facts }: Job): string | undefi
 
 export function namesOf(voice: Voice, { people }: Job): string {
   return people.map((person) => nameOf(voice, person)).join(", ");
+}
+
+/** Who does the job; where nobody was planned for it, who measured and told. */
+export function peopleOf(voice: Voice, job: Job): string | undefined {
+  if (job.people.length > 0) return namesOf(voice, job);
+  const told = [...Object.values(job.readings), ...Object.values(job.facts)].map(({ by }) => by);
+  return told.length === 0 ? undefined : [...new Set(told)].join(", ");
 }
 
 /** What was measured beside what was expected. */
@@ -63,53 +75,17 @@ export function itemRows(voice: Voice, { items }: Job): readonly RowsBlock[] {
   return rows.length === 0 ? [] : [{ kind: "rows", heading: record.items, rows }];
 }
 
-/** What people noted, newest last. */
-function noteRows(voice: Voice, { notes }: Job): readonly RowsBlock[] {
+/** What is known of the house; what a fault walk found stands apart. */
+export function factRows(voice: Voice, job: Job): readonly RowsBlock[] {
   const { record } = JOB_TEXTS[voice.language];
-  return rowsUnder(
-    record.notes,
-    notes.map(({ text, by }) => ({ label: by, value: text })),
-  );
-}
-
-function factRows(voice: Voice, { facts }: Job): readonly RowsBlock[] {
-  const { record } = JOB_TEXTS[voice.language];
-  const ofHouse = Object.entries(facts).filter(
-    ([id, { topic }]) => !id.startsWith(factOfStep("")) && !id.startsWith(readyFor("")) && !isOfFault(id, topic, voice),
-  );
-  const rows = ofHouse.map(
-    ([id, { topic, value, by }]): Row => ({
+  const rows = factsOfHouse(job).map(
+    ({ id, topic, value, by }): Row => ({
       label: labelOfKept(voice, topic, id),
       value: showKept(voice, topic, id, value),
       note: record.factNote(by),
     }),
   );
   return rows.length === 0 ? [] : [{ kind: "rows", heading: record.facts, rows }];
-}
-
-/** What was looked at for a fault: complaints, checks and readings in the order in which they were told. */
-export function seenRows(voice: Voice, { facts }: Job): readonly RowsBlock[] {
-  const { record } = JOB_TEXTS[voice.language];
-  const rows = Object.entries(facts)
-    .filter(([id, { topic }]) => isOfFault(id, topic, voice))
-    .map(([id, { topic, value, by, at_ms }]): Row & { readonly at_ms: number } => ({
-      label: labelOfKept(voice, topic, id),
-      value: showKept(voice, topic, id, value),
-      note: record.factNote(by),
-      at_ms,
-    }))
-    .sort((one, other) => one.at_ms - other.at_ms)
-    .map(({ at_ms: _, ...row }) => row);
-  return rowsUnder(record.seen, rows);
-}
-
-/** What only a fault walk asks; what other topics ask too is of the house, and that somebody was careful is in the history. */
-function isOfFault(id: string, topic: string, { topics }: Voice): boolean {
-  return (
-    topic === "fault" &&
-    !id.startsWith(readyFor("")) &&
-    ![...topics.values()].some((one) => one.id !== topic && Object.hasOwn(one.facts, id))
-  );
 }
 
 function optional(label: string, value: string | undefined): readonly Row[] {
@@ -128,9 +104,4 @@ export function stepRows(voice: Voice, { facts }: Job): readonly RowsBlock[] {
     return [{ label, value: [value, why].filter((part) => part !== undefined && part !== "").join(": ") }];
   });
   return rowsUnder(JOB_TEXTS[voice.language].record.steps, rows);
-}
-
-/** Rows under a heading; nothing where there are none. */
-export function rowsUnder(heading: string, rows: readonly Row[]): readonly RowsBlock[] {
-  return rows.length === 0 ? [] : [{ kind: "rows", heading, rows }];
 }

@@ -1,104 +1,73 @@
-import { q, type RaisedCaution } from "../declaration/answer.ts";
-import type { Job } from "../jobs/job.ts";
-import { untakenSteps } from "../jobs/startup-state.ts";
+import type { Job, JobEvent } from "../jobs/job.ts";
+import { isClosed, type JobRecord } from "../jobs/job-record.ts";
+import { NOT_JUDGED } from "../jobs/startup-state.ts";
 import type { KeptMark } from "../ports/store.ts";
-import { sayBriefly } from "./build-caution-blocks.ts";
-import { itemRows, namesOf, readingTable, rowsUnder, stepRows, unitOf } from "./build-job-blocks.ts";
-import type { Block, Card, Row, RowsBlock } from "./card.ts";
-import { formatDuration } from "./format-duration.ts";
-import { JOB_TEXTS, labelOfKept, labelOfStep, showKept } from "./job-labels.ts";
-import { showQuantity, type Voice } from "./voice.ts";
+import { itemRows, peopleOf, unitOf } from "./build-job-blocks.ts";
+import { buildWork, closedItemRows, fileBlocks } from "./build-record-blocks.ts";
+import type { Block, Card, Row, TextBlock } from "./card.ts";
+import { JOB_TEXTS } from "./job-labels.ts";
+import { quiet } from "./notes.ts";
+import { RECORD_TEXTS, sayTimeOnSite } from "./record-words.ts";
+import type { Voice } from "./voice.ts";
 
-/** Facts of a house that say how the heater was left. */
-const SETTINGS = ["setpoint", "mode", "supply", "precharge", "mixing_valve"];
-
-/** What somebody did about a caution, with the caution as it was shown where that is still known. */
-export interface SeenCaution {
-  readonly mark: KeptMark;
-  readonly caution?: Pick<RaisedCaution, "id" | "severity" | "data" | "local">;
-}
-
-/**
- * What the team reads when a job is closed: what went in and where, and what is open, on the first screen; then settings,
- * readings beside what was expected, cautions, parts, photos and time.
- */
-export function buildSummaryCard(voice: Voice, job: Job, seen: readonly SeenCaution[]): Card {
+/** What the team reads at a glance when a job is closed: what went in and where, what is open, who was there for how long. */
+export function buildSummaryCard(voice: Voice, { job, events }: JobRecord): Card {
   const { record, statuses } = JOB_TEXTS[voice.language];
-  const headline = record.headline(unitOf(voice, job) ?? record.noUnit, job.place);
-  const items = itemRows(voice, job);
+  const headline = headlineOf(voice, job);
   const title = record.title(job.number, statuses[job.status]);
-  const isComplete = job.status === "complete";
-  const blocks: Block[] = [
+  const verdict = job.status === "complete" ? "good" : "caution";
+  const items = itemRows(voice, job);
+  const nothingOpen: TextBlock = { kind: "text", tone: "plain", text: record.nothingOpen };
+  const blocks: readonly Block[] = [
     { kind: "headline", text: headline },
-    ...(items.length > 0 ? items : [{ kind: "text" as const, tone: "plain" as const, text: record.nothingOpen }]),
-    { kind: "rows", rows: firstRows(voice, job) },
-    ...[
-      ...settingRows(voice, job),
-      ...readingTable(voice, job),
-      ...stepRows(voice, job),
-      ...untakenRows(voice, job),
-      ...cautionRows(voice, job, seen),
-      ...partRows(voice, job),
-    ].map((block) => ({ ...block, isDetail: true as const })),
+    ...(items.length > 0 ? items : [nothingOpen]),
+    { kind: "rows", rows: firstRows(voice, job, events) },
+    quiet(RECORD_TEXTS[voice.language].inThread),
   ];
   return {
-    verdict: { kind: isComplete ? "good" : "caution", word: voice.common.verdicts[isComplete ? "good" : "caution"] },
+    verdict: { kind: verdict, word: voice.common.verdicts[verdict] },
     title,
     blocks,
     summary: `${title}. ${headline}.`,
   };
 }
 
-function firstRows(voice: Voice, job: Job): readonly Row[] {
+/** The rest of the summary, which stands in its thread: settings, readings, cautions, parts, the fault walk, photos. */
+export function buildSummaryThreadCard(voice: Voice, job: Job, marks: readonly KeptMark[]): Card {
+  const texts = RECORD_TEXTS[voice.language];
+  const title = texts.threadTitle(job.number);
+  return {
+    title,
+    blocks: [
+      { kind: "headline", text: headlineOf(voice, job) },
+      ...buildWork(voice, job, marks),
+      ...closedItemRows(voice, job),
+      ...(isClosed(job) ? [] : [quiet(texts.noPaperYet(job.number))]),
+      ...fileBlocks(voice, job),
+    ],
+    summary: title,
+  };
+}
+
+function headlineOf(voice: Voice, job: Job): string {
   const { record } = JOB_TEXTS[voice.language];
-  const { startedAt_ms, closedAt_ms } = job;
-  const hasTimes = startedAt_ms !== undefined && closedAt_ms !== undefined;
+  return record.headline(unitOf(voice, job) ?? record.noUnit, job.place);
+}
+
+function firstRows(voice: Voice, job: Job, events: readonly JobEvent[]): readonly Row[] {
+  const { record } = JOB_TEXTS[voice.language];
+  const texts = RECORD_TEXTS[voice.language];
+  const readings = Object.values(job.readings);
+  const accepted = readings.filter(({ isAccepted, because }) => isAccepted && because !== NOT_JUDGED).length;
+  const people = peopleOf(voice, job);
+  const spent = sayTimeOnSite(voice, events);
   return [
     { label: record.customer, value: job.customer },
-    ...(job.people.length === 0 ? [] : [{ label: record.people, value: namesOf(voice, job) }]),
-    ...(hasTimes
-      ? [{ label: record.time, value: formatDuration(Math.round((closedAt_ms - startedAt_ms) / 1000), voice.language) }]
-      : []),
+    ...(people === undefined ? [] : [{ label: record.people, value: people }]),
+    ...(spent === undefined ? [] : [{ label: record.time, value: spent }]),
+    ...(readings.length === 0
+      ? []
+      : [{ label: texts.measuredRow, value: texts.measuredCount(String(accepted), String(readings.length)) }]),
     { label: record.files, value: String(job.files.length) },
   ];
-}
-
-function settingRows(voice: Voice, { facts }: Job): readonly RowsBlock[] {
-  const rows = SETTINGS.flatMap((id): Row[] => {
-    const fact = facts[id];
-    if (fact === undefined) return [];
-    return [{ label: labelOfKept(voice, fact.topic, id), value: showKept(voice, fact.topic, id, fact.value) }];
-  });
-  return rowsUnder(JOB_TEXTS[voice.language].record.settings, rows);
-}
-
-/** Steps of the start-up that nobody took; those that may hurt are open items already. */
-function untakenRows(voice: Voice, job: Job): readonly RowsBlock[] {
-  const { record } = JOB_TEXTS[voice.language];
-  const open = job.items.filter(({ closed }) => closed === undefined).map(({ id }) => id);
-  const steps = voice.books === undefined ? [] : untakenSteps(job, voice.books);
-  const rows = steps.filter((id) => !open.includes(id)).map((id) => ({ label: labelOfStep(voice, id), value: "–" }));
-  return rowsUnder(record.untaken, rows);
-}
-
-/** What was done about cautions since the job was begun, in the words in which they were shown. */
-function cautionRows(voice: Voice, job: Job, seen: readonly SeenCaution[]): readonly RowsBlock[] {
-  const { record } = JOB_TEXTS[voice.language];
-  const rows = seen.flatMap(({ mark, caution }): Row[] => {
-    const { act, by, because = "", at_ms } = mark;
-    if (act === "unseen" || at_ms < job.openedAt_ms) return [];
-    const label = caution === undefined ? mark.caution.replaceAll("_", " ") : sayBriefly(voice, caution);
-    return [{ label, value: act === "seen" ? by : `${by}: ${because}` }];
-  });
-  return rowsUnder(record.cautions, rows);
-}
-
-function partRows(voice: Voice, { parts }: Job): readonly RowsBlock[] {
-  const book = voice.books?.crew.parts ?? [];
-  const rows = Object.entries(parts).map(([id, amount]): Row => {
-    const part = book.find((one) => one.id === id);
-    const value = part?.measure === "length" ? showQuantity(voice, q("length", amount)) : String(amount);
-    return { label: part?.name[voice.language] ?? id, value };
-  });
-  return rowsUnder(JOB_TEXTS[voice.language].record.parts, rows);
 }

@@ -1,5 +1,6 @@
 import type { FactValue } from "../declaration/facts.ts";
 import { keptAs } from "../jobs/shared-facts.ts";
+import { QUANTITY_KINDS } from "../units/quantity-kinds.ts";
 import { jobs as en } from "./en/jobs.ts";
 import { startupSteps as enSteps } from "./en/startup-steps.ts";
 import { jobs as es } from "./es/jobs.ts";
@@ -31,6 +32,12 @@ export function labelOfKept(voice: Voice, topic: string, kept: string): string {
 export function showKept(voice: Voice, topic: string, kept: string, value: FactValue): string {
   const found = findKept(voice, topic, kept);
   return found === undefined ? String(value) : showValue(found.voice, found.fact, value);
+}
+
+/** The base unit of a kept fact; "" where it has none. */
+export function unitOfKept(voice: Voice, topic: string, kept: string): string {
+  const spec = findKept(voice, topic, kept)?.fact.spec;
+  return spec?.type === "quantity" ? QUANTITY_KINDS[spec.quantity].base : "";
 }
 
 /** Somebody of the books by their name; others as they are called. */

@@ -68,7 +68,6 @@ export interface JobTexts {
     readonly permit: string;
     readonly facts: string;
     readonly factNote: (by: string) => string;
-    readonly seen: string;
     readonly readings: string;
     readonly readingColumns: readonly [what: string, measured: string, expected: string, stands: string];
     readonly accepted: string;
@@ -78,7 +77,6 @@ export interface JobTexts {
     readonly untaken: string;
     readonly items: string;
     readonly overdue: string;
-    readonly notes: string;
     readonly parts: string;
     readonly files: string;
     readonly time: string;

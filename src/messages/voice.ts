@@ -153,7 +153,8 @@ export function wasReadAs(voice: Voice, fact: FactVoice, known: KnownFact): bool
   return readings.some(isTyped);
 }
 
-function showDay(voice: Voice, day: string): string {
+/** A day as it is read: its month by name. What is no day is shown as it is. */
+export function showDay(voice: Voice, day: string): string {
   const [, year, month, date] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(day) ?? [];
   const name = voice.common.months[Number(month) - 1];
   return name === undefined || year === undefined ? day : voice.common.day(year, name, String(Number(date)));

@@ -8,10 +8,15 @@ export type Kept =
   | { readonly ok: true; readonly file: KeptFile }
   | { readonly ok: false; readonly because: FileRefusal };
 
+/** Types of the papers that Oldhand makes. */
+export type PaperType = "application/pdf" | "application/json" | "text/csv";
+
 /** Files of jobs. Each stands once in its workspace, under the hash of what it holds. */
 export interface FileStore {
   /** When this resolves the file is on the disk. */
   keep(workspace: string, name: string, bytes: Uint8Array): Promise<Kept>;
+  /** Keeps a paper that Oldhand made itself, of the type that is told; it is on the disk when this resolves. */
+  put(workspace: string, name: string, type: PaperType, bytes: Uint8Array): Promise<KeptFile>;
   /** The bytes of a kept file; nothing where there is none or where it no longer is what was kept. */
   read(workspace: string, hash: string): Promise<Uint8Array | undefined>;
 }

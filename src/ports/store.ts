@@ -1,4 +1,5 @@
 import type { ConversationState } from "../conversation/state.ts";
+import type { RaisedCaution } from "../declaration/answer.ts";
 import type { Job, JobEntry, JobEvent, JobStatus } from "../jobs/job.ts";
 import type { Card } from "../messages/card.ts";
 import type { Language } from "../messages/language.ts";
@@ -56,6 +57,8 @@ export interface WorkspaceStore {
   findDelivery(delivery: string): Promise<Card | undefined>;
   /** What was last done in this conversation about each caution and the data that it was shown with, by whom and when. */
   cautionMarks(conversation: string): Promise<readonly KeptMark[]>;
+  /** What was last done about each caution and its data while this job was talked about, wherever that was. */
+  jobMarks(job: string): Promise<readonly KeptMark[]>;
   /** A job as it stands. */
   findJob(number: string): Promise<Job | undefined>;
   /** Jobs that match all of this, by day and number; those without a day last. */
@@ -66,6 +69,8 @@ export interface WorkspaceStore {
   allHistory(): Promise<readonly JobEvent[]>;
   /** A job number that nobody else is given; numbers may be left out. */
   nextJobNumber(): Promise<string>;
+  /** True when a post of this id was ever written, whatever became of it. */
+  hasPost(id: string): Promise<boolean>;
   /** Posts that could not be delivered, newest first. */
   lostPosts(): Promise<readonly KeptPost[]>;
   /** The newest messages of a channel of our own, oldest first. */
@@ -100,7 +105,13 @@ export interface CautionMark {
   readonly act: "seen" | "unseen" | "skipped";
   /** Why it was skipped, in the person's own words. */
   readonly because?: string;
+  /** How it was shown, so that a record can say it in any language. */
+  readonly shown?: SeenAs;
+  /** Number of the job that was talked about. */
+  readonly job?: string;
 }
+/** As much of a caution as its sentence needs. */
+export type SeenAs = Pick<RaisedCaution, "severity" | "data" | "local">;
 export interface KeptMark extends CautionMark {
   /** Name of the person. */
   readonly by: string;

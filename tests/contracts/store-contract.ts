@@ -249,6 +249,33 @@ function checkMarks(): void {
     expect(await stranger.workspace.cautionMarks("c1")).toEqual([]);
   });
 
+  test("what was done about the cautions of a job comes back in whichever conversation it was, as it was shown", async () => {
+    const { workspace, person } = await meet(ANN);
+    const shown = {
+      severity: "must",
+      data: { pressure: { kind: "pressure", value: 655 }, note: "told" },
+      local: {
+        action: "replace",
+        asks: { en: "Ask the town.", es: "Pregunte al pueblo." },
+        because: { en: "the mains surge", es: "la red sube" },
+        by: { basis: "invented", document: "Testbench rules", section: "1" },
+      },
+    } as const;
+    const mark = { ...seen, job: "1001", shown };
+    const other = { ...mark, caution: "relief_setting_high", act: "skipped", because: "Monday" } as const;
+    await workspace.commit(exchangeOf(person, { at_ms: 1, marks: [mark] }));
+    await workspace.commit(exchangeOf(person, { at_ms: 2, conversation: "c2", marks: [other] }));
+    await workspace.commit(exchangeOf(person, { at_ms: 3, marks: [{ ...seen, job: "1002" }] }));
+    const who = { by: "Ann", door: "slack" };
+    expect(await workspace.jobMarks("1001")).toEqual([
+      { ...other, ...who, at_ms: 2 },
+      { ...mark, ...who, at_ms: 1 },
+    ]);
+    await workspace.commit(exchangeOf(person, { at_ms: 4, marks: [{ ...seen, act: "unseen", job: "1001" }] }));
+    expect((await workspace.jobMarks("1001")).map(({ act }) => act)).toEqual(["unseen", "skipped"]);
+    expect(await (await meet(STRANGER)).workspace.jobMarks("1001")).toEqual([]);
+  });
+
   test("a refused exchange marks nothing", async () => {
     const { workspace, person } = await meet(ANN);
     await workspace.commit(exchangeOf(person, { delivery: "d1" }));

@@ -36,6 +36,7 @@ const MIGRATIONS: readonly { readonly first: RegExp; readonly last: RegExp }[] =
   { first: /"post"/, last: /"channel_card_by_channel"/ },
   { first: /"name":"post"[^{}]*follows/, last: /"name":"channel_card"[^{}]*follows/ },
   { first: /"teams_conversation"/, last: /"teams_conversation"/ },
+  { first: /"name":"caution_mark"[^{}]*"job\\" text/, last: /"name":"caution_mark_by_job"/ },
 ];
 
 /** The schema after each number of whole migrations, told apart by which migrations are recorded. */

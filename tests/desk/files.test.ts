@@ -16,7 +16,7 @@ let desk: JobDesk;
 beforeEach(async () => {
   folder = await mkdtemp(join(tmpdir(), "oldhand-desk-files-"));
   files = createFileStore({ folder, keepsPlace: false });
-  desk = openJobDesk(TEAM_BOOKS, files);
+  desk = openJobDesk(TEAM_BOOKS, { files });
 });
 afterEach(() => rm(folder, { recursive: true, force: true }));
 

@@ -47,7 +47,7 @@ beforeAll(async () => {
     jobs: CLOSE_OUT,
     posts: [
       { id: "p1", channel: { door: "slack", id: "C1" }, card: card("Job 1001 is complete"), language: "en" },
-      { id: "p2", channel: { door: "slack", id: "C1" }, card: card("Tomorrow"), language: "en" },
+      { id: "p2", channel: { door: "slack", id: "C1" }, card: card("The rest"), language: "en", follows: "p1" },
     ],
   });
 });
@@ -121,6 +121,9 @@ async function startAgain(name: string, run: Run, chat: FakeChat) {
 }
 
 const RIGHT = { isLost: false, status: "complete", readings: ["outlet_temperature"], events: 4, lost: [], due: [] };
+/** The rest of the summary stands under the first message, whatever id that was given. */
+const IN_THREAD = [{ id: "p1" }, { id: "p2", thread: "m0" }];
+const placeOf = ({ id, thread }: FakeChat["messages"][number]) => ({ id, ...(thread !== undefined && { thread }) });
 const isRepeatNoted = ({ card: { blocks } }: FakeChat["messages"][number]) =>
   blocks.some((block) => block.kind === "text" && /may be a repeat/.test(block.text));
 
@@ -136,7 +139,7 @@ test("a process that dies before any statement of the close-out itself loses not
       sends: 0,
     });
     expect({ at, ...(await startAgain(`commit-${at}`, run, chat)) }).toEqual({ at, ...RIGHT });
-    expect(chat.messages.map(({ id }) => id)).toEqual(["p1", "p2"]);
+    expect(chat.messages.map(placeOf)).toEqual(IN_THREAD);
   }
 });
 
@@ -160,7 +163,7 @@ test.each(FATES)("a process that dies at any step of sending to a platform that 
     const run = await closeOut(`${name}-${at}`, at, chat);
     expect(run.acknowledged).toBe(true);
     expect({ at, ...(await startAgain(`${name}-${at}`, run, chat)) }).toEqual({ at, ...RIGHT });
-    expect({ at, ids: chat.messages.map(({ id }) => id) }).toEqual({ at, ids: ["p1", "p2"] });
+    expect({ at, messages: chat.messages.map(placeOf) }).toEqual({ at, messages: IN_THREAD });
     expect(chat.messages.filter(isRepeatNoted)).toEqual([]);
   }
 });

@@ -35,7 +35,11 @@ async function teamChannel(): Promise<readonly Card[]> {
     jitter: () => 0,
     report: () => undefined,
   });
-  for (let turn = 0; turn < 3; turn += 1) await relay.runOnce();
+  for (let turn = 0; turn < 3; turn += 1) {
+    await relay.runOnce();
+    // A channel takes a message a second.
+    desk.now_ms += 1_000;
+  }
   const cards = await (await store.openWorkspace(ANA)).channelCards("team", 10);
   return cards.map(({ card }) => card);
 }
@@ -104,16 +108,21 @@ test("starting up is judged and kept, and closing tells the team once what went 
   expect(headlineOf(closed)).toBe(`Job ${NUMBER} is complete.`);
   expect((await jobOf(store, NUMBER))?.status).toBe("complete");
 
-  const [summary, ...others] = await teamChannel();
+  const [summary, thread, ...others] = await teamChannel();
   expect(others).toEqual([]);
   expect(summary?.title).toBe(`Job ${NUMBER}: complete`);
   expect(summary && headlineOf(summary)).toBe("Hollin 50 in Ostrowick");
   const rows = summary ? rowsOf(summary) : {};
-  expect(rows).toMatchObject({ Customer: "T. M.", "Tank temperature": "125 °F" });
+  expect(rows).toMatchObject({ Customer: "T. M.", Readings: expect.stringMatching(/^\d of \d accepted$/) });
   expect(rows["Time on site"]).toMatch(/^1 h/);
-  expect(Object.entries(rows)).toContainEqual([expect.stringContaining("176 lb"), "Ana"]);
-  const table = summary?.blocks.find((block) => block.kind === "table");
+  const rest = thread ? rowsOf(thread) : {};
+  expect(rest).toMatchObject({ "Tank temperature": "125 °F" });
+  expect(Object.entries(rest)).toContainEqual([
+    expect.stringContaining("176 lb"),
+    expect.stringContaining("Seen, done: Ana"),
+  ]);
+  const table = thread?.blocks.find((block) => block.kind === "table");
   expect(table?.rows).toContainEqual(["Supply voltage", "239 V", "240 V", "Accepted"]);
-  expect(JSON.stringify(summary)).not.toContain("start_");
+  expect(JSON.stringify([summary, thread])).not.toContain("start_");
   expect(desk.faults).toEqual([]);
 });

@@ -47,6 +47,7 @@ const PACKAGE_ROOMS: readonly { readonly packages: RegExp; readonly room: RegExp
   { packages: /^(kysely|better-sqlite3)(\/|$)/, room: /^adapters\/database\// },
   { packages: /^piscina$/, room: /^adapters\/workers\// },
   { packages: /^(@observablehq\/plot|linkedom|@resvg\/resvg-js)$/, room: /^adapters\/pictures\// },
+  { packages: /^pdfkit(\/|$)/, room: /^adapters\/papers\// },
   { packages: /^csv-parse(\/|$)/, room: /^adapters\/books\// },
   { packages: /^yaml(\/|$)/, room: /^adapters\/(books|library)\// },
   { packages: /^highs$/, room: /^adapters\/solver\// },

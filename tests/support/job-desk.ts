@@ -1,9 +1,8 @@
 import { createInlineRunner } from "../../adapters/workers/inline-runner.ts";
 import type { Books } from "../../src/books/books.ts";
-import { createDesk, type Inbound } from "../../src/desk.ts";
+import { createDesk, type DeskParts, type Inbound } from "../../src/desk.ts";
 import type { Button, Card } from "../../src/messages/card.ts";
 import type { Fault } from "../../src/ports/fault-log.ts";
-import type { FileStore } from "../../src/ports/files.ts";
 import type { Caller, Store } from "../../src/ports/store.ts";
 import { library } from "./ask-library.ts";
 import { fixtureBooks } from "./fixture-books.ts";
@@ -27,11 +26,15 @@ export interface JobDesk<S extends Store = MemoryStore> {
   press(button: Button, caller?: Caller, conversation?: string): Promise<Card>;
 }
 
-export function openJobDesk(books: Books = TEAM_BOOKS, files?: FileStore): JobDesk {
-  return openJobDeskOn(createMemoryStore(), books, files);
+export function openJobDesk(books: Books = TEAM_BOOKS, more: Partial<DeskParts> = {}): JobDesk {
+  return openJobDeskOn(createMemoryStore(), books, more);
 }
 
-export function openJobDeskOn<S extends Store>(store: S, books: Books = TEAM_BOOKS, files?: FileStore): JobDesk<S> {
+export function openJobDeskOn<S extends Store>(
+  store: S,
+  books: Books = TEAM_BOOKS,
+  more: Partial<DeskParts> = {},
+): JobDesk<S> {
   const faults: Fault[] = [];
   let ids = 0;
   const desk = createDesk({
@@ -43,7 +46,7 @@ export function openJobDeskOn<S extends Store>(store: S, books: Books = TEAM_BOO
     newId: () => `0000-${String(++ids).padStart(8, "0")}`,
     newCode: () => "111111",
     faults: { report: (fault) => faults.push(fault) },
-    ...(files && { files }),
+    ...more,
   });
   const bench: JobDesk<S> = {
     store,

@@ -97,12 +97,8 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
       return copy(open && { conversation: open.conversation, state: open.state });
     },
     findDelivery: async (delivery) => copy(rows.deliveries.get(delivery)),
-    cautionMarks: async (conversation) => {
-      const here = rows.marks.filter((mark) => mark.conversation === conversation);
-      const isNewest = ({ caution, about }: KeptMark, place: number) =>
-        here.findIndex((other) => other.caution === caution && other.about === about) === place;
-      return copy(here.filter(isNewest).map(({ conversation: _, ...mark }) => mark));
-    },
+    cautionMarks: async (conversation) => newestOf(rows.marks.filter((mark) => mark.conversation === conversation)),
+    jobMarks: async (job) => newestOf(rows.marks.filter((mark) => mark.job === job)),
     findJob: async (number) => copy(projectJob(rows.jobs.get(number) ?? [])),
     listJobs: async ({ statuses, from, to, person: doer, told }) => {
       const jobs = [...rows.jobs.values()].flatMap((events) => projectJob(events) ?? []);
@@ -125,6 +121,7 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
       while (rows.jobs.has(String(rows.lastJob)));
       return String(rows.lastJob);
     },
+    hasPost: async (id) => rows.posts.some(({ post }) => post.id === id),
     lostPosts: async () => copy(rows.posts.filter(({ state }) => state === "given_up").reverse()),
     channelCards: async (channel, most) => copy((rows.channels.get(channel) ?? []).slice(-most)),
     commit: async (exchange) => {
@@ -172,6 +169,12 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
 
 function newPost(workspace: string, post: Post, written_ms: number): KeptPost {
   return { workspace, post, state: "waiting", tries: 0, due_ms: post.notBefore_ms ?? written_ms, written_ms };
+}
+
+function newestOf(marks: Rows["marks"]): readonly KeptMark[] {
+  const isNewest = ({ caution, about }: KeptMark, place: number) =>
+    marks.findIndex((other) => other.caution === caution && other.about === about) === place;
+  return copy(marks.filter(isNewest).map(({ conversation: _, ...mark }) => mark));
 }
 
 /** All jobs as they are with these entries; nothing is changed when one of them is refused. */
@@ -273,7 +276,13 @@ function findPerson(rows: Rows, caller: Caller): Person {
   const id = rows.callers.get(callerKey(caller)) ?? `p${rows.people.size + 1}`;
   const known = rows.people.get(id);
   if (known !== undefined) return copy(known);
-  const person: Person = { id, name: caller.name, role: rows.roles[caller.user] ?? "technician", language: "en", units: "us" };
+  const person: Person = {
+    id,
+    name: caller.name,
+    role: rows.roles[caller.user] ?? "technician",
+    language: "en",
+    units: "us",
+  };
   rows.people.set(id, person);
   rows.callers.set(callerKey(caller), id);
   return copy(person);

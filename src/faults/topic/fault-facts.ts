@@ -107,6 +107,13 @@ export function faultFacts({ symptoms, checks, causes }: FaultKnowledge): FactSp
   };
 }
 
+/** Facts of the walk that are about the house and its heater rather than about the fault. */
+export function isOfHouse(fact: string): boolean {
+  return (
+    Object.hasOwn(SITE_FACTS, fact) || (Object.hasOwn(BASE_FACTS, fact) && fact !== "complaint" && fact !== "lately")
+  );
+}
+
 /** Facts that say how the walk went or what the records know, not what was seen. */
 export function isSeen(fact: string): boolean {
   return fact !== POST_TRAIL && fact !== "month" && (fact === "display_code" || !Object.hasOwn(RECORD_FACTS, fact));
