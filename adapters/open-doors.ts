@@ -51,6 +51,7 @@ export async function openDoors(
         settings: slack,
         log: house.log,
         drawPng: house.pictures.drawPng,
+        ...(house.slack && { installed: house.slack }),
       });
     }),
     open("teams", settings.teams, (teams) => openTeams(house, teams, root)),

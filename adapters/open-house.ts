@@ -15,6 +15,7 @@ import { loadLibrary } from "./library/load-library.ts";
 import { createFaultLog } from "./log/fault-log.ts";
 import { type Log, openLog } from "./log/open-log.ts";
 import { startRelay } from "./open-relay.ts";
+import { openSlackAccess, type SlackAccess } from "./open-slack-access.ts";
 import { readTeamsAccess } from "./read-teams-access.ts";
 import { createInlineRunner } from "./workers/inline-runner.ts";
 import { createPicturePool, type PicturePool } from "./workers/picture-pool.ts";
@@ -35,6 +36,8 @@ export interface House extends Shelf {
   readonly readFile: (caller: Caller, hash: string) => Promise<Uint8Array | undefined>;
   readonly log: Log;
   readonly pictures: PicturePool;
+  /** Left out where Slack is not set up. */
+  readonly slack?: SlackAccess;
   /** Shuts the store and ends the worker threads, once the doors are shut. */
   close(): Promise<void>;
 }
@@ -63,7 +66,8 @@ export async function openHouse(settings: Settings, root: string): Promise<House
   const [shelf, { openStore }] = await Promise.all([openShelf(settings, root), import("./database/open-store.ts")]);
   const log = openLog(settings.logLevel, process.stderr);
   const { slack, teams } = settings;
-  const ownTeam = slack.kind === "ready" ? slack.settings.ownTeam : undefined;
+  const slackReady = slack.kind === "ready" ? slack.settings : undefined;
+  const ownTeam = slackReady?.ownTeam;
   const ownTenant = teams.kind === "ready" ? teams.settings.ownTenant : undefined;
   const store = await openStore({
     path: join(resolve(root, settings.dataFolder), DATABASE_FILE),
@@ -72,6 +76,7 @@ export async function openHouse(settings: Settings, root: string): Promise<House
       ...(ownTeam === undefined ? [] : [{ door: "slack", organisation: ownTeam } as const]),
       ...(ownTenant === undefined ? [] : [{ door: "teams", organisation: ownTenant } as const]),
     ],
+    ...(slackReady?.oauth && { secretKeys: slackReady.oauth.secretKeys }),
   });
   const runner = createPoolRunner(shelf.library, shelf.books, shelf.runner, {
     booksFolder: resolve(root, settings.companyFolder),
@@ -84,11 +89,12 @@ export async function openHouse(settings: Settings, root: string): Promise<House
     folder: join(resolve(root, settings.dataFolder), FILES_FOLDER),
     keepsPlace: shelf.books.company.keepsPhotoPlace === true,
   });
+  const slackAccess = slackReady && openSlackAccess(slackReady, store.installations, log);
   const relay = startRelay({
     store,
     faults,
     language: shelf.books.company.language,
-    ...(slack.kind === "ready" && { slack: slack.settings }),
+    ...(slackAccess && { slack: slackAccess }),
     ...(teams.kind === "ready" && { teams: () => readTeamsAccess(teams.settings, root) }),
   });
   const desk = createDesk({
@@ -105,9 +111,11 @@ export async function openHouse(settings: Settings, root: string): Promise<House
   const close = async () => {
     await Promise.all([runner.close(), pictures.close()]);
     await relay.stop();
+    await slackAccess?.tokens.settled();
     await store.close();
   };
   const readFile = async (caller: Caller, hash: string) =>
     await files.read((await store.openWorkspace(caller)).workspace, hash);
-  return { ...shelf, runner, store, desk, files, readFile, log, pictures, close };
+  const doors = { ...(slackAccess && { slack: slackAccess }), readFile };
+  return { ...shelf, ...doors, runner, store, desk, files, log, pictures, close };
 }

@@ -3,19 +3,16 @@ import type { Language } from "../src/messages/language.ts";
 import type { ChatPort } from "../src/ports/chat.ts";
 import type { FaultLog } from "../src/ports/fault-log.ts";
 import type { Store } from "../src/ports/store.ts";
+import type { SlackAccess } from "./open-slack-access.ts";
 import type { TeamsSettings } from "./teams/settings.ts";
 import { createOutboxRelay, type OutboxRelay } from "./workers/outbox-relay.ts";
 
-/** What the relay needs of the Slack door's settings. */
-interface SlackAccess {
-  readonly botToken: string;
-}
 interface RelaySettings {
   readonly store: Store;
   readonly faults: FaultLog;
   readonly language: Language;
   /** Left out where Slack is not set up. */
-  readonly slack?: SlackAccess;
+  readonly slack?: Pick<SlackAccess, "tokens">;
   /** Left out where Teams is not set up; read with the first post. */
   readonly teams?: () => Promise<TeamsSettings>;
 }
@@ -76,11 +73,11 @@ function teamsPosts(access: () => Promise<TeamsSettings>, store: Store, language
 }
 
 /** Slack's client is loaded with the first post. */
-function slackPosts({ botToken }: SlackAccess): ChatPort {
+function slackPosts({ tokens }: Pick<SlackAccess, "tokens">): ChatPort {
   let loaded: Promise<ChatPort> | undefined;
   const load = () => {
     loaded ??= import("./slack/post-card.ts").then(({ createSlackPosts }) =>
-      createSlackPosts({ tokenOf: async () => botToken, call_ms: SLACK_CALL_ms }),
+      createSlackPosts({ tokenOf: tokens.ofWorkspace, call_ms: SLACK_CALL_ms }),
     );
     return loaded;
   };

@@ -1,4 +1,4 @@
-import type { HTTPReceiver } from "@slack/bolt";
+import type { Receiver } from "@slack/bolt";
 import type { WebClient } from "@slack/web-api";
 import { AckedApp } from "./acked-app.ts";
 import type { ChannelQueue } from "./channel-queue.ts";
@@ -14,16 +14,11 @@ import { FORM_CALLBACK } from "./render-modal.ts";
 import type { Pace } from "./settings.ts";
 import { createSlackCalls } from "./slack-calls.ts";
 import { slackFetch } from "./slack-fetch.ts";
-
-/** The bot token of each organisation that has installed the app. */
-export interface TeamTokens {
-  /** @returns nothing when this organisation has not installed it */
-  find(team: string | undefined): Promise<string | undefined>;
-}
+import { type TeamTokens, withFreshTokens } from "./team-tokens.ts";
 
 export interface AppSettings {
-  readonly receiver: HTTPReceiver;
-  readonly tokens: TeamTokens;
+  readonly receiver: Receiver;
+  readonly tokens: Pick<TeamTokens, "find" | "fresh">;
   readonly hearing: Hearing;
   readonly queue: ChannelQueue;
   readonly pace: Pace;
@@ -37,7 +32,7 @@ const SHORT_RETRIES = { retries: 2, minTimeout: 250, maxTimeout: 1_000 };
 /** The Bolt app: acknowledges first, and answers after. Nothing here calls Slack before a request comes in. */
 export function openApp(settings: AppSettings): AckedApp {
   const { receiver, tokens, hearing, queue, pace, log, apiUrl } = settings;
-  const fetchFn = slackFetch(pace.call_ms);
+  const fetchFn = withFreshTokens(slackFetch(pace.call_ms), tokens.fresh);
   const app = new AckedApp({
     receiver,
     // Bolt's own check would call Slack at start, and every command would fail while that hangs.

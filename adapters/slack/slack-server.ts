@@ -21,6 +21,9 @@ export interface SlackServer {
 /** Where Slack sends everything: events, commands, presses, forms. */
 export const EVENTS_PATH = "/slack/events";
 export const HEALTH_PATH = "/slack/health";
+/** Where an organisation installs the app, and where Slack sends the browser back to. */
+export const INSTALL_PATH = "/slack/install";
+export const REDIRECT_PATH = "/slack/oauth_redirect";
 /** Slack's own limit for an answer is 3 s; a slower request comes from somebody else [ms]. */
 const SLOWEST_REQUEST_ms = 15_000;
 const IDLE_CHECK_ms = 20;
