@@ -53,16 +53,10 @@ export function createSocketLine(settings: SocketLineSettings): SocketLine {
 
   const connect = async (): Promise<Connected> => {
     state = "connecting";
-    const late = setTimeout(() => client.disconnect(), HELLO_ms);
-    try {
-      await client.start();
-    } finally {
-      clearTimeout(late);
-    }
-    const lost = new Promise<void>((resolve) => client.once("disconnected", () => resolve()));
+    const connected = await connectOnce(client);
     if (isClosing) await client.disconnect();
     else state = "open";
-    return { lost };
+    return connected;
   };
   const stayConnected = async (first: Promise<Connected>): Promise<void> => {
     let next: Promise<Connected> | undefined = first;
@@ -81,12 +75,7 @@ export function createSocketLine(settings: SocketLineSettings): SocketLine {
       next = undefined;
     }
   };
-  // Slack announces that it renews the connection, and closes it; where its side does not, the socket is cut.
-  client.on("ws_message", (data: unknown) => {
-    if (typeof data !== "string" || !/"type":\s*"disconnect"/.test(data)) return;
-    const old = client.websocket;
-    setTimeout(() => old?.readyState !== undefined && old.disconnect(), FAREWELL_ms).unref();
-  });
+  cutWhenRenewed(client);
 
   return {
     init: (app) => receiver.init(app),
@@ -115,6 +104,33 @@ export function createSocketLine(settings: SocketLineSettings): SocketLine {
       state = "closed";
     },
   };
+}
+
+async function connectOnce(client: SocketModeReceiver["client"]): Promise<Connected> {
+  let tell = () => {};
+  const lost = new Promise<void>((resolve) => {
+    tell = () => resolve();
+  });
+  client.once("disconnected", tell);
+  const late = setTimeout(() => client.disconnect(), HELLO_ms);
+  try {
+    await client.start();
+    return { lost };
+  } catch (error) {
+    client.off("disconnected", tell);
+    throw error;
+  } finally {
+    clearTimeout(late);
+  }
+}
+
+/** Slack announces that it renews the connection, and closes it; where its side does not, the socket is cut. */
+function cutWhenRenewed(client: SocketModeReceiver["client"]): void {
+  client.on("ws_message", (data: unknown) => {
+    if (typeof data !== "string" || !/"type":\s*"disconnect"/.test(data)) return;
+    const old = client.websocket;
+    setTimeout(() => old?.readyState !== undefined && old.disconnect(), FAREWELL_ms).unref();
+  });
 }
 
 function createReceiver({ appToken, log, call_ms, apiUrl }: SocketLineSettings): SocketModeReceiver {
