@@ -1,17 +1,11 @@
 import type { IncomingMessage } from "node:http";
-import { AuthorizationError, HTTPReceiver, type HTTPReceiverOptions } from "@slack/bolt";
+import { AuthorizationError, HTTPReceiver } from "@slack/bolt";
 import { type DoorLog, toBoltLogger } from "./door-log.ts";
 import { EVENTS_PATH } from "./slack-server.ts";
 
-export interface HttpReceiverSettings {
-  /** Left out where Slack is listened to over a socket: then only the pages for installing are served. */
-  readonly signingSecret?: string;
-  /** What Bolt needs to let organisations install the app. */
-  readonly installing: Partial<HTTPReceiverOptions>;
-  readonly log: DoorLog;
-}
 export interface SignedReceiver {
   readonly receiver: HTTPReceiver;
+  readonly listener: HTTPReceiver["requestListener"];
   /** True once Bolt found the request's signature right. */
   readonly isVerified: (request: IncomingMessage) => boolean;
 }
@@ -20,13 +14,11 @@ export interface SignedReceiver {
 const MOST_BODY_bytes = 1_000_000;
 
 /** Bolt's receiver without its server: checks signatures, reads bodies, answers errors with a status and no words. */
-export function createHttpReceiver({ signingSecret, installing, log }: HttpReceiverSettings): SignedReceiver {
+export function createHttpReceiver(signingSecret: string, log: DoorLog): SignedReceiver {
   const verified = new WeakSet<IncomingMessage>();
   const receiver = new HTTPReceiver({
-    ...installing,
-    signingSecret: signingSecret ?? "",
-    signatureVerification: signingSecret !== undefined,
-    endpoints: signingSecret === undefined ? [] : EVENTS_PATH,
+    signingSecret,
+    endpoints: EVENTS_PATH,
     bodyLimit: MOST_BODY_bytes,
     logger: toBoltLogger(log),
     // Bolt asks for these after it has found the signature right, and only then.
@@ -40,5 +32,5 @@ export function createHttpReceiver({ signingSecret, installing, log }: HttpRecei
       return true;
     },
   });
-  return { receiver, isVerified: (request) => verified.has(request) };
+  return { receiver, listener: receiver.requestListener, isVerified: (request) => verified.has(request) };
 }

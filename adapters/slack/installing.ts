@@ -1,7 +1,7 @@
 import { hkdfSync } from "node:crypto";
-import type { HTTPReceiverOptions, Installation as SlackInstallation } from "@slack/bolt";
+import { HTTPReceiver, type HTTPReceiverOptions, type Installation as SlackInstallation } from "@slack/bolt";
 import type { Installation, Installations } from "../../src/ports/installations.ts";
-import type { DoorLog } from "./door-log.ts";
+import { type DoorLog, toBoltLogger } from "./door-log.ts";
 import { type InstallEnd, sendInstallPage } from "./install-page.ts";
 import { SLACK_SCOPES } from "./manifest.ts";
 import type { SlackOAuth } from "./settings.ts";
@@ -24,8 +24,23 @@ const STATE_LIFE_s = 600;
 const STATE_FAULTS = new Set(["slack_oauth_invalid_state", "slack_oauth_missing_state", "slack_oauth_missing_code"]);
 const SAID_NO = "slack_oauth_installer_authorization_error";
 
-/** What Bolt needs to let organisations install the app: a state bound to the browser, and a store for what they give. */
-export function installOptions(settings: InstallingSettings): Partial<HTTPReceiverOptions> {
+/**
+ * The two pages by which an organisation installs the app. They have a receiver of their own: Bolt lets no app that
+ * finds its tokens by itself have them on its receiver.
+ */
+export function createInstallPages(settings: InstallingSettings): HTTPReceiver["requestListener"] {
+  const pages = new HTTPReceiver({
+    ...installOptions(settings),
+    signingSecret: "",
+    signatureVerification: false,
+    endpoints: [],
+    logger: toBoltLogger(settings.log),
+  });
+  return pages.requestListener;
+}
+
+/** A state bound to the browser, and a store for what the organisation gives. */
+function installOptions(settings: InstallingSettings): Partial<HTTPReceiverOptions> {
   const { oauth, installations, log, call_ms, apiUrl } = settings;
   const refuse = async (installation: SlackInstallation): Promise<InstallEnd> => {
     if (installation.bot !== undefined) await revokeToken(installation.bot.token, call_ms, apiUrl);

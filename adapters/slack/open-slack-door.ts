@@ -1,15 +1,16 @@
+import type { Receiver } from "@slack/bolt";
 import type { Desk } from "../../src/desk.ts";
 import type { Installations } from "../../src/ports/installations.ts";
 import { createChannelQueue } from "./channel-queue.ts";
 import { type DoorLog, nameDoor } from "./door-log.ts";
 import { Hearing } from "./hearing.ts";
 import { createHttpReceiver } from "./http-receiver.ts";
-import { installOptions } from "./installing.ts";
+import { createInstallPages } from "./installing.ts";
 import { openApp } from "./open-app.ts";
 import { listenForRemoval } from "./removal.ts";
 import type { DrawPng } from "./send-pictures.ts";
 import { checkSettings, type SlackSettings, USUAL_PACE } from "./settings.ts";
-import { createSlackServer, EVENTS_PATH, HEALTH_PATH, INSTALL_PATH } from "./slack-server.ts";
+import { createSlackServer, EVENTS_PATH, HEALTH_PATH, INSTALL_PATH, type ServerSettings } from "./slack-server.ts";
 import { createSocketLine, type SocketLine } from "./socket-line.ts";
 import { oneTeam, type TeamTokens } from "./team-tokens.ts";
 import { waitUntilStopped } from "./wait.ts";
@@ -39,6 +40,9 @@ export interface Installed {
   readonly tokens: TeamTokens;
 }
 
+/** Over https, and then with what the server needs; or over a socket. */
+type Way = { readonly receiver: Receiver } & Pick<ServerSettings, "listener" | "isVerified">;
+
 /** Opens the Slack door: requests in, cards out. Over https, Slack itself is not called before somebody speaks. */
 export async function openSlackDoor(parts: SlackDoorSettings): Promise<SlackDoor> {
   const { desk, settings, log: houseLog, drawPng, installed } = parts;
@@ -50,13 +54,10 @@ export async function openSlackDoor(parts: SlackDoorSettings): Promise<SlackDoor
   const wait = waitUntilStopped(work.signal);
   const slack = { log, call_ms: pace.call_ms, ...(apiUrl !== undefined && { apiUrl }) };
   const line = appToken === undefined ? undefined : createSocketLine({ ...slack, appToken, wait });
-  const { receiver, isVerified } = createHttpReceiver({
-    log,
-    installing: oauth && installed ? installOptions({ ...slack, oauth, installations: installed.installations }) : {},
-    ...(line === undefined && signingSecret !== undefined && { signingSecret }),
-  });
+  const { receiver, ...signed }: Way = line ? { receiver: line } : createHttpReceiver(signingSecret ?? "", log);
+  const { installations } = installed ?? {};
   const app = openApp({
-    receiver: line ?? receiver,
+    receiver,
     tokens: tokensOf(botToken, installed),
     hearing: new Hearing({ desk, pace, log, work, ...(drawPng && { drawPng }) }),
     queue: createChannelQueue({ wait, jitter: Math.random }),
@@ -64,10 +65,10 @@ export async function openSlackDoor(parts: SlackDoorSettings): Promise<SlackDoor
     log,
     ...(apiUrl !== undefined && { apiUrl }),
   });
-  listenForRemoval(app, oauth && installed?.installations, log);
+  listenForRemoval(app, oauth && installations, log);
   const server = createSlackServer({
-    listener: receiver.requestListener,
-    isVerified,
+    ...signed,
+    pages: oauth && installations && createInstallPages({ ...slack, oauth, installations }),
     health: () => ({ door: "slack", working: work.count(), ...(line && { socket: line.state() }) }),
     log,
   });
