@@ -53,6 +53,7 @@ export async function openDoors(
         drawPng: house.pictures.drawPng,
         readKept: house.readFile,
         walksFor: (caller) => offerWalks(house, caller),
+        ...(house.slack && { installed: house.slack }),
       });
     }),
     open("teams", settings.teams, (teams) => openTeams(house, teams, root)),

@@ -18,6 +18,7 @@ import { createFaultLog } from "./log/fault-log.ts";
 import { type Log, openLog } from "./log/open-log.ts";
 import { startDigests } from "./open-digests.ts";
 import { startRelay } from "./open-relay.ts";
+import { openSlackAccess, type SlackAccess } from "./open-slack-access.ts";
 import { createPapers } from "./papers/create-papers.ts";
 import { readTeamsAccess } from "./read-teams-access.ts";
 import { createInlineRunner } from "./workers/inline-runner.ts";
@@ -39,6 +40,8 @@ export interface House extends Shelf {
   readonly readFile: (caller: Caller, hash: string) => Promise<Uint8Array | undefined>;
   readonly log: Log;
   readonly pictures: PicturePool;
+  /** Left out where Slack is not set up. */
+  readonly slack?: SlackAccess;
   /** Shuts the store and ends the worker threads, once the doors are shut. */
   close(): Promise<void>;
 }
@@ -78,7 +81,8 @@ export async function openHouse(
   const [shelf, { openStore }] = await Promise.all([openShelf(settings, root), import("./database/open-store.ts")]);
   const log = openLog(settings.logLevel, process.stderr);
   const { slack, teams } = settings;
-  const ownTeam = slack.kind === "ready" ? slack.settings.ownTeam : undefined;
+  const slackReady = slack.kind === "ready" ? slack.settings : undefined;
+  const ownTeam = slackReady?.ownTeam;
   const ownTenant = teams.kind === "ready" ? teams.settings.ownTenant : undefined;
   const store = await openStore({
     path: join(resolve(root, settings.dataFolder), DATABASE_FILE),
@@ -87,6 +91,7 @@ export async function openHouse(
       ...(ownTeam === undefined ? [] : [{ door: "slack", organisation: ownTeam } as const]),
       ...(ownTenant === undefined ? [] : [{ door: "teams", organisation: ownTenant } as const]),
     ],
+    ...(slackReady?.oauth && { secretKeys: slackReady.oauth.secretKeys }),
   });
   const runner = createPoolRunner(shelf.library, shelf.books, shelf.runner, {
     booksFolder: resolve(root, settings.companyFolder),
@@ -99,7 +104,9 @@ export async function openHouse(
     folder: join(resolve(root, settings.dataFolder), FILES_FOLDER),
     keepsPlace: shelf.books.company.keepsPhotoPlace === true,
   });
-  const relay = sendsPosts ? startOwnRelay({ store, faults, files, books: shelf.books, settings, root }) : undefined;
+  const slackAccess = slackReady && openSlackAccess(slackReady, store.installations, log);
+  const relayParts = { store, faults, files, books: shelf.books, settings, root, slackAccess };
+  const relay = sendsPosts ? startOwnRelay(relayParts) : undefined;
   const digests = sendsPosts ? startDigests({ ...shelf, store, faults }) : undefined;
   const desk = createDesk({
     ...shelf,
@@ -117,11 +124,13 @@ export async function openHouse(
     await Promise.all([runner.close(), pictures.close()]);
     await digests?.stop();
     await relay?.stop();
+    await slackAccess?.tokens.settled();
     await store.close();
   };
   const readFile = async (caller: Caller, hash: string) =>
     await files.read((await store.openWorkspace(caller)).workspace, hash);
-  return { ...shelf, runner, store, desk, files, readFile, log, pictures, close };
+  const doors = { ...(slackAccess && { slack: slackAccess }), readFile };
+  return { ...shelf, ...doors, runner, store, desk, files, log, pictures, close };
 }
 
 interface RelayParts {
@@ -131,16 +140,17 @@ interface RelayParts {
   readonly books: Books;
   readonly settings: Settings;
   readonly root: string;
+  readonly slackAccess: SlackAccess | undefined;
 }
 
-function startOwnRelay({ store, faults, files, books, settings, root }: RelayParts) {
-  const { slack, teams } = settings;
+function startOwnRelay({ store, faults, files, books, settings, root, slackAccess }: RelayParts) {
+  const { teams } = settings;
   return startRelay({
     store,
     faults,
     language: books.company.language,
     readFile: files.read,
-    ...(slack.kind === "ready" && { slack: slack.settings }),
+    ...(slackAccess && { slack: slackAccess }),
     ...(teams.kind === "ready" && { teams: () => readTeamsAccess(teams.settings, root) }),
   });
 }

@@ -3,19 +3,16 @@ import type { Language } from "../src/messages/language.ts";
 import type { ChatPort, Outgoing } from "../src/ports/chat.ts";
 import type { FaultLog } from "../src/ports/fault-log.ts";
 import type { Store } from "../src/ports/store.ts";
+import type { SlackAccess } from "./open-slack-access.ts";
 import type { TeamsSettings } from "./teams/settings.ts";
 import { createOutboxRelay, type OutboxRelay } from "./workers/outbox-relay.ts";
 
-/** What the relay needs of the Slack door's settings. */
-interface SlackAccess {
-  readonly botToken: string;
-}
 interface RelaySettings {
   readonly store: Store;
   readonly faults: FaultLog;
   readonly language: Language;
   /** Left out where Slack is not set up. */
-  readonly slack?: SlackAccess;
+  readonly slack?: Pick<SlackAccess, "tokens">;
   /** Left out where Teams is not set up; read with the first post. */
   readonly teams?: () => Promise<TeamsSettings>;
   /** Reads the photos and papers of a post. */
@@ -88,11 +85,15 @@ function teamsPosts(access: () => Promise<TeamsSettings>, store: Store, language
 }
 
 /** Slack's client is loaded with the first post. */
-function slackPosts({ botToken }: SlackAccess, readKept: RelaySettings["readFile"], report: Report): ChatPort {
+function slackPosts(
+  { tokens }: Pick<SlackAccess, "tokens">,
+  readKept: RelaySettings["readFile"],
+  report: Report,
+): ChatPort {
   let loaded: Promise<ChatPort> | undefined;
   const load = () => {
     loaded ??= import("./slack/post-card.ts").then(({ createSlackPosts }) =>
-      createSlackPosts({ tokenOf: async () => botToken, call_ms: SLACK_CALL_ms, readKept, report }),
+      createSlackPosts({ tokenOf: tokens.ofWorkspace, call_ms: SLACK_CALL_ms, readKept, report }),
     );
     return loaded;
   };

@@ -5,29 +5,34 @@ import { readWords } from "./commands/read-words.ts";
 import { openShelf } from "./open-house.ts";
 import type { TeamsManifest } from "./teams/manifest.ts";
 
-const SLACK_USAGE = "npm run --silent manifest -- slack --url https://oldhand.example.com";
+const SLACK_USAGE = "npm run --silent manifest -- slack --url https://oldhand.example.com [--oauth] [--socket]";
 const TEAMS_USAGE =
   "npm run --silent manifest -- teams --website https://www.example.com [--privacy https://...] [--terms https://...] [--out oldhand-teams.zip]";
+/** Slack over a socket; and a Slack app that any workspace may install. */
+const SWITCHES = ["socket", "oauth"];
 /** Options that are not addresses. */
-const NO_ADDRESS: readonly string[] = ["app-id", "out"];
+const NO_ADDRESS: readonly string[] = ["app-id", "out", ...SWITCHES];
 const USAGE = `${SLACK_USAGE}\n   or: ${TEAMS_USAGE}`;
 
 /** Prints what Slack or Teams wants to know of the app; for Teams it writes the whole package where one is asked for. */
 export async function runManifest(settings: Settings, words: readonly string[], root: string): Promise<number> {
-  const read = readWords(words, ["url", "website", "privacy", "terms", "app-id", "out"], USAGE);
+  const read = readWords(words, ["url", "website", "privacy", "terms", "app-id", "out"], USAGE, SWITCHES);
   if (!read.ok) return complain(read.say);
   const { first, options } = read;
   const bad = Object.entries(options).find(([name, value]) => !NO_ADDRESS.includes(name) && !isHttps(value));
   if (bad) return complain(`--${bad[0]} is an https address, such as https://www.example.com, not "${bad[1]}".`);
-  if (first === "slack" && options["url"] !== undefined) return await printSlack(options["url"]);
+  if (first === "slack") return await printSlack(options);
   if (first === "teams" && options["website"] !== undefined)
     return await printTeams(settings, root, { ...options, website: options["website"] });
   return complain(`Type: ${USAGE}`);
 }
 
-async function printSlack(url: string): Promise<number> {
+async function printSlack(options: Readonly<Record<string, string>>): Promise<number> {
+  const [isSocket, isForMany] = [options["socket"] !== undefined, options["oauth"] !== undefined];
+  // Over a socket nothing calls this program, except a browser that comes back from installing.
+  if (options["url"] === undefined && (!isSocket || isForMany)) return complain(`Type: ${SLACK_USAGE}`);
   const { printSlackManifest } = await import("./slack/manifest.ts");
-  process.stdout.write(`${printSlackManifest(url)}\n`);
+  process.stdout.write(`${printSlackManifest(options["url"], { isSocket, isForMany })}\n`);
   return 0;
 }
 

@@ -6,6 +6,7 @@ export class DatabaseFault extends Error {
     | "stored_data"
     | "link_code_taken"
     | "wrong_workspace"
+    | "sealed_token"
     | "job_changed"
     | "job_refused";
 

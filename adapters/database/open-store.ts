@@ -2,15 +2,18 @@ import { randomUUID } from "node:crypto";
 import type { Kysely, Transaction } from "kysely";
 import type { Books } from "../../src/books/books.ts";
 import { findStrangers, type Stranger } from "../../src/boundary/jobs-book.ts";
+import type { Installations } from "../../src/ports/installations.ts";
 import type { Caller, Door, Store } from "../../src/ports/store.ts";
 import { createConversationReferences } from "./conversation-references.ts";
 import { DatabaseFault } from "./database-fault.ts";
 import { createHouseChat } from "./house-chat.ts";
+import { createInstallations, resealInstallations } from "./installations.ts";
 import { addEvents } from "./job-records.ts";
 import { openDatabase } from "./open-database.ts";
 import { createOutbox } from "./outbox.ts";
 import { registerPeople } from "./register-people.ts";
 import { type Scope, scopeTo } from "./scope.ts";
+import { createSecretBox } from "./secret-box.ts";
 import type { Tables } from "./tables.ts";
 import { createWorkspaceStore } from "./workspace-store.ts";
 
@@ -25,6 +28,12 @@ export interface StoreSettings {
   readonly books: Books;
   /** Organisations of chat platforms that are this company; any other gets a workspace of its own. */
   readonly ownOrganisations: readonly Organisation[];
+  /** Keys that tokens are sealed with, 32 bytes each: the first seals, the others only open what is there. */
+  readonly secretKeys?: readonly Uint8Array[];
+}
+/** The store, and what only the doors of chat platforms ask of it. */
+export interface HouseStore extends Store {
+  readonly installations: Installations;
 }
 interface Organisation {
   readonly door: Door;
@@ -32,7 +41,7 @@ interface Organisation {
 }
 
 /** Opens the store and makes the people in the books known to it. */
-export async function openStore(settings: StoreSettings): Promise<Store> {
+export async function openStore(settings: StoreSettings): Promise<HouseStore> {
   const db = await openDatabase(settings.path);
   try {
     return await createStore(db, settings);
@@ -43,7 +52,7 @@ export async function openStore(settings: StoreSettings): Promise<Store> {
 }
 
 /** The store on a database that is already open. */
-export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettings, "path">): Promise<Store> {
+export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettings, "path">): Promise<HouseStore> {
   const { books } = settings;
   const own: readonly Organisation[] = [
     { door: "web", organisation: OWN_ORGANISATION },
@@ -57,6 +66,8 @@ export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettin
     await openJobBook(scope, books);
   });
   const forgotten = new Map<string, number>();
+  const box = createSecretBox(settings.secretKeys ?? []);
+  await resealInstallations(db, box);
   const findWorkspace = (at: Organisation) => (isOneOf(own, at) ? OWN_WORKSPACE : findOrAddWorkspace(db, at));
   return {
     openWorkspace: async (caller: Caller) => {
@@ -72,6 +83,12 @@ export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettin
     },
     outbox: createOutbox(db),
     houseChat: createHouseChat(db),
+    installations: createInstallations({
+      db,
+      box,
+      openWorkspace: async (team) => await findWorkspace({ door: "slack", organisation: team }),
+      teamsOf: (workspace) => slackTeamsOf(db, own, workspace),
+    }),
     conversations: createConversationReferences(db, findWorkspace),
     close: () => db.destroy(),
   };
@@ -103,6 +120,23 @@ async function findOrAddWorkspace(db: Kysely<Tables>, at: Organisation): Promise
     await change.insertInto("workspace_door").values({ door, organisation, workspace }).execute();
     return workspace;
   });
+}
+
+/** The Slack teams of a workspace; one that the settings map onto the company is no other workspace's any more. */
+async function slackTeamsOf(
+  db: Kysely<Tables>,
+  own: readonly Organisation[],
+  workspace: string,
+): Promise<readonly string[]> {
+  const ofCompany = own.filter(({ door }) => door === "slack").map(({ organisation }) => organisation);
+  if (workspace === OWN_WORKSPACE) return ofCompany;
+  const rows = await db
+    .selectFrom("workspace_door")
+    .select("organisation")
+    .where("door", "=", "slack")
+    .where("workspace", "=", workspace)
+    .execute();
+  return rows.map(({ organisation }) => organisation).filter((team) => !ofCompany.includes(team));
 }
 
 async function workspaceOf(db: Kysely<Tables>, { door, organisation }: Organisation): Promise<string | undefined> {

@@ -7,12 +7,13 @@ import type { CautionMark, Door, Role } from "../../src/ports/store.ts";
 import type { UnitSystem } from "../../src/units/quantity-kinds.ts";
 
 /**
- * Every table by name. All but the first two belong to a workspace and are reached through `scope.ts` alone. What is
+ * Every table by name. All but the first three belong to a workspace and are reached through `scope.ts` alone. What is
  * kept as JSON has its shape in `src/boundary`: a change there needs a migration of the rows that are there already.
  */
 export interface Tables {
   readonly workspace: WorkspaceTable;
   readonly workspace_door: WorkspaceDoorTable;
+  readonly slack_installation: SlackInstallationTable;
   readonly person: PersonTable;
   readonly person_door: PersonDoorTable;
   readonly conversation: ConversationTable;
@@ -37,6 +38,21 @@ interface WorkspaceDoorTable {
   readonly door: Door;
   readonly organisation: string;
   readonly workspace: string;
+}
+/** A Slack organisation that let Oldhand in; it has a workspace through `workspace_door` or the settings. */
+interface SlackInstallationTable {
+  readonly team: string;
+  readonly name: string;
+  readonly bot_user: string;
+  /** With spaces between them. */
+  readonly scopes: string;
+  readonly installed_by: string;
+  readonly installed_ms: number;
+  /** Sealed, as the refresh token is. */
+  readonly token: string;
+  readonly refresh_token: string | null;
+  readonly expires_ms: number | null;
+  readonly version: number;
 }
 interface PersonTable {
   readonly workspace: string;

@@ -1,4 +1,4 @@
-import type { HTTPReceiver } from "@slack/bolt";
+import type { Receiver } from "@slack/bolt";
 import type { WebClient } from "@slack/web-api";
 import { AckedApp } from "./acked-app.ts";
 import type { ChannelQueue } from "./channel-queue.ts";
@@ -18,17 +18,12 @@ import type { Pace } from "./settings.ts";
 import { createSlackCalls } from "./slack-calls.ts";
 import { type SlackFetch, slackFetch } from "./slack-fetch.ts";
 import type { WalksFor } from "./start-walk.ts";
+import { type TeamTokens, withFreshTokens } from "./team-tokens.ts";
 import type { WorkInFlight } from "./work-in-flight.ts";
 
-/** The bot token of each organisation that has installed the app. */
-export interface TeamTokens {
-  /** @returns nothing when this organisation has not installed it */
-  find(team: string | undefined): Promise<string | undefined>;
-}
-
 export interface AppSettings {
-  readonly receiver: HTTPReceiver;
-  readonly tokens: TeamTokens;
+  readonly receiver: Receiver;
+  readonly tokens: Pick<TeamTokens, "find" | "fresh">;
   readonly hearing: Hearing;
   readonly home: HomeTab;
   readonly work: WorkInFlight;
@@ -44,8 +39,8 @@ const SHORT_RETRIES = { retries: 2, minTimeout: 250, maxTimeout: 1_000 };
 
 /** The Bolt app: acknowledges first, and answers after. Nothing here calls Slack before a request comes in. */
 export function openApp(settings: AppSettings): AckedApp {
-  const { hearing, home, queue, pace, log, apiUrl } = settings;
-  const fetchFn = slackFetch(pace.call_ms);
+  const { tokens, hearing, home, queue, pace, log, apiUrl } = settings;
+  const fetchFn = withFreshTokens(slackFetch(pace.call_ms), tokens.fresh);
   const app = makeApp(settings, fetchFn);
   const callsFor = (client: WebClient) => createSlackCalls(client, queue, fetchFn, apiUrl);
   const answer = (heard: Heard | undefined, client: WebClient) => {

@@ -1,15 +1,27 @@
 /** Settings of the Slack door as somebody typed them. */
 export interface SlackSettings {
-  /** From "Basic information" of the app: proves that a request comes from Slack. */
-  readonly signingSecret: string;
-  /** From "OAuth & permissions" of the app, begins with xoxb-. */
-  readonly botToken: string;
+  /** From "Basic information" of the app: proves that a request comes from Slack. Needed unless `appToken` is given. */
+  readonly signingSecret?: string;
+  /** App-level token, begins with xapp-: Slack is listened to over a socket. */
+  readonly appToken?: string;
+  /** From "OAuth & permissions" of the app, begins with xoxb-: of the one workspace that has it. Or `oauth`. */
+  readonly botToken?: string;
+  /** Given where any workspace may install the app. */
+  readonly oauth?: SlackOAuth;
   readonly host: string;
   /** 0 takes any free port. */
   readonly port: number;
   /** Where the Web API is; Slack's own when left out. */
   readonly apiUrl?: string;
   readonly pace?: Partial<Pace>;
+}
+
+/** What the app shows for itself while it is installed. */
+export interface SlackOAuth {
+  readonly clientId: string;
+  readonly clientSecret: string;
+  /** The first one signs what is handed to a browser. */
+  readonly secretKeys: readonly Uint8Array[];
 }
 
 /** How long the door waits for what. */
@@ -46,14 +58,17 @@ class SlackSettingsError extends Error {
 }
 
 /** Stops a door that could not work, or that would let anybody in. */
-export function checkSettings({ signingSecret, botToken }: SlackSettings): void {
+export function checkSettings({ signingSecret = "", botToken, appToken, oauth }: SlackSettings): void {
   const problems = [
-    ...(signingSecret.trim() === ""
+    ...(signingSecret.trim() === "" && appToken === undefined
       ? ["The Slack signing secret is empty; copy it from the app's basic information."]
       : []),
-    ...(botToken.startsWith("xoxb-")
+    ...(botToken === undefined || botToken.startsWith("xoxb-")
       ? []
       : ["The Slack bot token does not begin with xoxb-; copy the bot token, not the user or app token."]),
+    ...((botToken === undefined) === (oauth === undefined)
+      ? ["The Slack door needs either a bot token or a client id and secret, and not both."]
+      : []),
   ];
   if (problems.length > 0) throw new SlackSettingsError(problems);
 }

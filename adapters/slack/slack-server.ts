@@ -3,11 +3,15 @@ import type { DoorLog } from "./door-log.ts";
 import { guardRequest } from "./request-guard.ts";
 import { rememberSignatures } from "./signature-memory.ts";
 
+type Listener = (request: IncomingMessage, response: ServerResponse) => void;
+
 export interface ServerSettings {
-  /** Bolt's listener; throws when the request is not for it. */
-  readonly listener: (request: IncomingMessage, response: ServerResponse) => void;
+  /** Bolt's listener; throws when the request is not for it. Left out where Slack is listened to over a socket. */
+  readonly listener?: Listener | undefined;
+  /** Of the pages by which the app is installed. */
+  readonly pages?: Listener | undefined;
   /** True once Bolt found the request's signature right. */
-  readonly isVerified: (request: IncomingMessage) => boolean;
+  readonly isVerified?: (request: IncomingMessage) => boolean;
   /** What the health route tells. */
   readonly health: () => object;
   readonly log: DoorLog;
@@ -21,18 +25,23 @@ export interface SlackServer {
 /** Where Slack sends everything: events, commands, presses, forms. */
 export const EVENTS_PATH = "/slack/events";
 export const HEALTH_PATH = "/slack/health";
+/** Where an organisation installs the app, and where Slack sends the browser back to. */
+export const INSTALL_PATH = "/slack/install";
+export const REDIRECT_PATH = "/slack/oauth_redirect";
 /** Slack's own limit for an answer is 3 s; a slower request comes from somebody else [ms]. */
 const SLOWEST_REQUEST_ms = 15_000;
 const IDLE_CHECK_ms = 20;
 
 /** The HTTP server in front of Bolt: guard, health, graceful end. */
-export function createSlackServer({ listener, isVerified, health, log }: ServerSettings): SlackServer {
+export function createSlackServer({ listener, pages, isVerified, health, log }: ServerSettings): SlackServer {
   const memory = rememberSignatures(Date.now);
   let isClosing = false;
 
   const serve = (request: IncomingMessage, response: ServerResponse) => {
     if (isClosing) return answer(response, 503, { connection: "close" });
     if (request.method === "GET" && request.url === HEALTH_PATH) return tell(response, health());
+    const listen = request.method === "GET" ? pages : listener;
+    if (listen === undefined) return answer(response, 404);
     const guarded = guardRequest(request.headers, memory, Date.now());
     if (guarded.kind === "refused") {
       log.warn({ because: guarded.because }, "a request was refused");
@@ -40,12 +49,12 @@ export function createSlackServer({ listener, isVerified, health, log }: ServerS
     }
     if (guarded.kind === "signed")
       response.once("close", () => {
-        const isDone = isVerified(request) && response.statusCode < 500;
+        const isDone = isVerified?.(request) === true && response.statusCode < 500;
         if (isDone) memory.accept(guarded.signature);
         else memory.forget(guarded.signature);
       });
     try {
-      listener(request, response);
+      listen(request, response);
     } catch {
       answer(response, 404);
     }

@@ -40,7 +40,7 @@ function findUnscoped(text: string): readonly string[] {
       const method = node.expression.name.text;
       const [table] = node.arguments;
       const named = table && ts.isStringLiteralLike(table) ? (table.text.split(/\s/)[0] ?? "") : undefined;
-      const isQuery = QUERY_METHOD.test(method) && node.expression.expression.getText() !== "Array";
+      const isQuery = QUERY_METHOD.test(method) && !/^(Array|Buffer)$/.test(node.expression.expression.getText());
       if (isQuery && (named === undefined || SCOPED.includes(named))) found.push(node.getText());
       if (method === "raw") found.push(node.getText());
     }

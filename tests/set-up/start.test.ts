@@ -193,6 +193,7 @@ test("manual prints a chapter for every topic", PATIENCE, async () => {
 
 test.each([
   { words: ["slack", "--url", "https://oldhand.example.com"], holds: { display_information: { name: "Oldhand" } } },
+  { words: ["slack", "--socket"], holds: { settings: { socket_mode_enabled: true } } },
   {
     words: ["teams", "--website", "https://www.example.com", "--app-id", GUID],
     holds: { id: GUID, developer: { name: "Ostrowick Pipe & Heat", privacyUrl: "https://www.example.com" } },

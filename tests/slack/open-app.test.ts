@@ -23,7 +23,7 @@ function appOf(apiUrl: string) {
   const desk = fakeDesk();
   const app = openApp({
     receiver: new HTTPReceiver({ signingSecret: "s", logger: toBoltLogger(log) }),
-    tokens: { find: async (team) => tokens.get(team ?? "") },
+    tokens: { find: async (team) => tokens.get(team ?? ""), fresh: async (token) => token },
     hearing: new Hearing({ desk, pace: USUAL_PACE, log, work }),
     home: new HomeTab({ desk, work, log }),
     work,
