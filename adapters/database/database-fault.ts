@@ -7,6 +7,7 @@ export class DatabaseFault extends Error {
     | "link_code_taken"
     | "wrong_workspace"
     | "job_changed"
+    | "crew_changed"
     | "job_refused";
 
   constructor(code: DatabaseFault["code"], message: string, options?: ErrorOptions) {

@@ -3,6 +3,7 @@ import type { Kysely, Transaction } from "kysely";
 import type { Books } from "../../src/books/books.ts";
 import { findStrangers, type Stranger } from "../../src/boundary/jobs-book.ts";
 import type { Caller, Door, Store } from "../../src/ports/store.ts";
+import { setRoles } from "./crew-records.ts";
 import { createConversationReferences } from "./conversation-references.ts";
 import { DatabaseFault } from "./database-fault.ts";
 import { createHouseChat } from "./house-chat.ts";
@@ -54,6 +55,7 @@ export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettin
     await nameWorkspace(change, OWN_WORKSPACE, books.company.name);
     const scope = scopeTo(change, OWN_WORKSPACE);
     await registerPeople(scope, books.people, own);
+    await setRoles(scope, books.people);
     await openJobBook(scope, books);
   });
   const forgotten = new Map<string, number>();
@@ -67,6 +69,7 @@ export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettin
         door: caller.door,
         findWorkspace,
         company: books.company,
+        people: workspace === OWN_WORKSPACE ? books.people : [],
         forgotten,
       });
     },
