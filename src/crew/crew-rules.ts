@@ -10,6 +10,12 @@ export type CrewRefusal =
   | { readonly code: "only_owner" }
   | { readonly code: "last_owner" };
 
+/** Tells it from why a change to a job is not made. */
+export function isCrewRefusal<T extends { readonly code: string }>(refusal: T | CrewRefusal): refusal is CrewRefusal {
+  return CODES.some((code) => code === refusal.code);
+}
+const CODES: readonly CrewRefusal["code"][] = ["crew_role", "crew_unknown_event", "only_owner", "last_owner"];
+
 interface CrewActor {
   readonly id: string;
   readonly role: Role;
@@ -63,8 +69,7 @@ export function refuseCrewEntry(
 ): CrewRefusal | undefined {
   if (change.kind !== "withdrawn") return refuse(people, change, actor);
   const root = standingEvents(events).find(({ number }) => number === amends);
-  if (root === undefined || root.change.kind === "withdrawn")
-    return { code: "crew_unknown_event", event: amends ?? 0 };
+  if (root === undefined || root.change.kind === "withdrawn") return { code: "crew_unknown_event", event: amends ?? 0 };
   return refuse(people, root.change, actor);
 }
 

@@ -72,10 +72,7 @@ function newMember(person: string): CrewMember {
 }
 
 type StockChange = Extract<CrewChange, { readonly kind: "stock" | "used" }>;
-type MemberChange = Exclude<
-  CrewChange,
-  StockChange | { readonly kind: "joined" | "left" | "role" | "withdrawn" }
->;
+type MemberChange = Exclude<CrewChange, StockChange | { readonly kind: "joined" | "left" | "role" | "withdrawn" }>;
 
 function applyToMember(member: CrewMember, change: MemberChange): CrewMember {
   const { credentials, training, tools, daysOff } = member;

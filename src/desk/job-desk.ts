@@ -2,10 +2,11 @@ import type { Books } from "../books/books.ts";
 import type { Run, Show, Turn } from "../conversation/turn.ts";
 import { dayAt } from "../crew/zone-time.ts";
 import type { Loan } from "../declaration/topic.ts";
-import type { Job } from "../jobs/job.ts";
+import type { Job, JobEvent } from "../jobs/job.ts";
 import { LIVE } from "../jobs/job-rules.ts";
 import type { WorkspaceStore } from "../ports/store.ts";
 import type { DeskRoom, Service } from "./serve.ts";
+import type { WorkspaceBooks } from "./workspace-books.ts";
 
 /** What may be the number of a job, and how many of them a message is looked through for. */
 const NUMBER = /\b\d{3,9}\b/g;
@@ -20,17 +21,23 @@ export async function jobOfRun({ workspace }: Service, decision: Run | Show, tur
   return await workspace.findJob(named);
 }
 
-/** What a topic that is about the records gets to see besides the books. */
-export async function lendRecords(service: Service, decision: Run, turn: Turn, loan: Loan): Promise<Books> {
+/** What a topic that is about the records gets to see besides the books of its workspace. */
+export async function lendRecords(
+  service: Service,
+  decision: Run,
+  turn: Turn,
+  loan: Loan,
+  { books, crewEvents }: WorkspaceBooks,
+): Promise<Books> {
   const job = await jobOfRun(service, decision, turn);
   const { room, workspace, inbound } = service;
   const begins = decision.facts["task"]?.value === "new";
   const { id, name, role } = await workspace.findPerson(inbound.caller);
   const isOffice = loan === "office";
+  const own = { ...books, today: today(room), asker: { id, name, role } };
+  if (loan === "crew") return { ...own, crewEvents, met: await workspace.listPeople() };
   return {
-    ...room.books,
-    today: today(room),
-    asker: { id, name, role },
+    ...own,
     jobs: await workspace.listJobs(isOffice ? {} : { statuses: LIVE }),
     ...(isOffice && { jobEvents: await workspace.allHistory() }),
     ...(isOffice && room.openSolver && { solve: await room.openSolver() }),
@@ -45,6 +52,14 @@ export async function otherJobs({ workspace }: Service, { acts = [] }: Show, job
   const others = [...new Set(named)].filter((number) => number !== job?.number);
   const found = await Promise.all(others.map((number) => workspace.findJob(number)));
   return found.flatMap((one) => (one === undefined ? [] : [one]));
+}
+
+/** Everything that happened to the other jobs of which an answer puts something right. */
+export async function otherEvents({ workspace }: Service, { acts = [] }: Show): Promise<readonly JobEvent[]> {
+  const named = acts.flatMap((act) =>
+    act.kind === "change" && act.amends !== undefined && act.job !== undefined ? [act.job] : [],
+  );
+  return (await Promise.all([...new Set(named)].map((number) => workspace.jobHistory(number)))).flat();
 }
 
 /**
@@ -67,6 +82,7 @@ export function today({ books, clock }: DeskRoom): string {
   return dayAt(books.company.timeZone, clock.now_ms());
 }
 
-export function isJobChanged(error: unknown): boolean {
-  return error instanceof Error && "code" in error && error.code === "job_changed";
+/** True: somebody else wrote in the same moment, and the message may be taken once more on what is there now. */
+export function isChangedMeanwhile(error: unknown): boolean {
+  return error instanceof Error && "code" in error && (error.code === "job_changed" || error.code === "crew_changed");
 }

@@ -14,7 +14,7 @@ import type { Exchange, Person, WorkspaceStore } from "../ports/store.ts";
 import { normaliseText } from "../units/normalise-text.ts";
 import { ownerOf } from "./call-off.ts";
 import type { Turns } from "./in-turn.ts";
-import { isJobChanged, jobOfRun, lendRecords, otherJobs } from "./job-desk.ts";
+import { isChangedMeanwhile, jobOfRun, lendRecords, otherEvents, otherJobs } from "./job-desk.ts";
 import { type FilesTaken, keepFiles } from "./keep-files.ts";
 import type { KeptCards } from "./kept-cards.ts";
 import { linkDoors, recordLink } from "./link-doors.ts";
@@ -22,6 +22,7 @@ import type { RunInFlight, RunsInFlight } from "./runs-in-flight.ts";
 import { shortId } from "./short-id.ts";
 import { takeTurn } from "./take-turn.ts";
 import type { TryLimit } from "./try-limit.ts";
+import type { BookShelf, WorkspaceBooks } from "./workspace-books.ts";
 import { type JobWriting, type Written, writeJob } from "./write-job.ts";
 
 /** The desk's parts with what it remembers between messages. */
@@ -30,6 +31,7 @@ export interface DeskRoom extends DeskParts {
   readonly tries: TryLimit;
   readonly runs: RunsInFlight;
   readonly kept: KeptCards;
+  readonly shelf: BookShelf;
 }
 
 /** One message while it is served. */
@@ -102,8 +104,9 @@ async function decideAndSave(service: Service, person: Person, mayRepeat = true)
 async function decide(service: Service, person: Person): Promise<Written | undefined> {
   const { room, inbound, workspace } = service;
   const files = await service.files();
-  const { turn, decision } = await takeTurn(service, person, files);
-  const shown = decision.kind === "show" ? decision : await runInFlight(service, decision, turn);
+  const own = await room.shelf.booksOf(workspace);
+  const { turn, decision } = await takeTurn(service, person, files, own);
+  const shown = decision.kind === "show" ? decision : await runInFlight(service, decision, turn, own);
   if (shown === undefined) return undefined;
   const job = await jobOfRun(service, decision, turn);
   const events = job === undefined ? [] : await workspace.jobHistory(job.number);
@@ -115,12 +118,19 @@ async function decide(service: Service, person: Person): Promise<Written | undef
     now_ms: room.clock.now_ms(),
     events,
     others: await otherJobs(service, shown, job),
+    otherEvents: await otherEvents(service, shown),
+    own,
     files: files.kept,
   };
   return writeJob(writing, shown);
 }
 
-async function runInFlight(service: Service, decision: Run, turn: Turn): Promise<Show | undefined> {
+async function runInFlight(
+  service: Service,
+  decision: Run,
+  turn: Turn,
+  own: WorkspaceBooks,
+): Promise<Show | undefined> {
   const { cautions } = turn;
   const { room, inbound, signal } = service;
   const voice = speakOf(voiceFor(room.library, decision.reader), decision.topic);
@@ -136,12 +146,12 @@ async function runInFlight(service: Service, decision: Run, turn: Turn): Promise
     const { topic } = voice;
     if (topic.uses !== undefined) {
       // Short work on the records, which no worker thread has.
-      const lent = await lendRecords(service, decision, turn, topic.uses);
+      const lent = await lendRecords(service, decision, turn, topic.uses, own);
       const answered = runTopic(topic, decision.facts, lent, room.library.cautions, report);
       return run.end() ? undefined : finish(decision, answered, room.library, lent, cautions);
     }
     const answered = await room.runner.run(decision.topic, decision.facts, report, run.signal);
-    return run.end() ? undefined : finish(decision, answered, room.library, room.books, cautions);
+    return run.end() ? undefined : finish(decision, answered, room.library, own.books, cautions);
   } catch (error) {
     if (run.end()) return undefined;
     throw error;
@@ -170,7 +180,7 @@ function reportProgress(
 async function save(
   service: Service,
   person: Person,
-  { shown: decided, jobs, posts }: Written,
+  { shown: decided, jobs, posts, crew }: Written,
   mayRepeat: boolean,
 ): Promise<Reply | undefined> {
   const { room, inbound, workspace } = service;
@@ -185,6 +195,7 @@ async function save(
     ...(marks !== undefined && { marks }),
     ...(jobs.length > 0 && { jobs }),
     ...(posts.length > 0 && { posts }),
+    ...(crew && { crew }),
   };
   try {
     await workspace.commit(exchange);
@@ -193,7 +204,7 @@ async function save(
     const kept = await workspace.findDelivery(service.delivery).catch(() => undefined);
     // The commit may have held although its confirmation was lost, or another process may have answered first.
     if (kept !== undefined) return { card: kept, isRepeat: !isDeepStrictEqual(kept, card) };
-    if (mayRepeat && isJobChanged(error)) return undefined;
+    if (mayRepeat && isChangedMeanwhile(error)) return undefined;
     return fail(room, inbound, person, { doing: "save", workspace: workspace.workspace, error });
   }
 }

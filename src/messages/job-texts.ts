@@ -46,6 +46,7 @@ export interface JobTexts {
   readonly savedFile: (job: string, name: string) => string;
   readonly savedNote: (job: string) => string;
   readonly savedPlan: (job: string, day: string, people: string) => string;
+  readonly withdrawnIn: (job: string, entry: string) => string;
   readonly takenBack: (job: string) => string;
   readonly staysInJob: (job: string) => string;
   readonly notSaved: (job: string, why: string) => string;

@@ -63,8 +63,10 @@ export function buildLostPostsCard(language: Language, lost: readonly KeptPost[]
 /** What a message wrote into jobs, a line each, as it stands under the card. Openings are what the card itself says. */
 export function sayWritten(voice: Voice, entries: readonly JobEntry[]): readonly string[] {
   const texts = JOB_TEXTS[voice.language];
-  return entries.flatMap(({ job, change }): string[] => {
+  return entries.flatMap(({ job, change, amends }): string[] => {
     switch (change.kind) {
+      case "withdrawn":
+        return [texts.withdrawnIn(job, String(amends ?? ""))];
       case "facts":
         return [
           texts.savedFacts(job, list(Object.keys(change.facts).map((fact) => labelOfKept(voice, change.topic, fact)))),

@@ -3,6 +3,7 @@ import type { Books } from "../../src/books/books.ts";
 import { createDesk, type Inbound } from "../../src/desk.ts";
 import type { Button, Card } from "../../src/messages/card.ts";
 import type { Fault } from "../../src/ports/fault-log.ts";
+import type { Solve } from "../../src/ports/solver.ts";
 import type { Caller, Store } from "../../src/ports/store.ts";
 import { library } from "./ask-library.ts";
 import { fixtureBooks } from "./fixture-books.ts";
@@ -30,7 +31,7 @@ export function openJobDesk(books: Books = TEAM_BOOKS): JobDesk {
   return openJobDeskOn(createMemoryStore(), books);
 }
 
-export function openJobDeskOn<S extends Store>(store: S, books: Books = TEAM_BOOKS): JobDesk<S> {
+export function openJobDeskOn<S extends Store>(store: S, books: Books = TEAM_BOOKS, solve?: Solve): JobDesk<S> {
   const faults: Fault[] = [];
   let ids = 0;
   const desk = createDesk({
@@ -42,6 +43,7 @@ export function openJobDeskOn<S extends Store>(store: S, books: Books = TEAM_BOO
     newId: () => `0000-${String(++ids).padStart(8, "0")}`,
     newCode: () => "111111",
     faults: { report: (fault) => faults.push(fault) },
+    ...(solve && { openSolver: async () => solve }),
   });
   const bench: JobDesk<S> = {
     store,
