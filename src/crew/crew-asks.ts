@@ -69,6 +69,9 @@ export function nextCrewFact(known: KnownFacts, books: Books): CrewFactId | unde
   const roles = TASK_ROLES[task];
   const { asker } = books;
   if (asker !== undefined && roles !== undefined && !roles.includes(asker.role)) return undefined;
+  // A technician says no more of a tool than how long its calibration counts.
+  const isNewTool = task === "tool" && (has("serial") || has("gone"));
+  if (isNewTool && asker?.role === "technician") return undefined;
   const passed = String(known[PASSED_OVER]?.value ?? "").split(",");
   const asks = ASKS[task].filter((fact) => !isNeedless(task, fact, known, books));
   return asks.find((fact) => !has(fact) && !passed.includes(fact));

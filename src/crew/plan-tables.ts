@@ -68,7 +68,15 @@ export function tabulatePlaced(known: PlanCase, { placed }: Plan, books: Books):
     id: "plan",
     rows: inOrder.map(({ job, day, people }) => {
       const { work_s, drive_s } = jobOf(known, job);
-      return [day, job, placeOf(job, books), sayNames(people, books), q("time", work_s), q("time", drive_s), sayBefore(job, books)];
+      return [
+        day,
+        job,
+        placeOf(job, books),
+        sayNames(people, books),
+        q("time", work_s),
+        q("time", drive_s),
+        sayBefore(job, books),
+      ];
     }),
   };
 }

@@ -1,7 +1,7 @@
 import type { Books } from "../books/books.ts";
+import type { CrewMember } from "../crew/crew.ts";
 import { nextCrewFact, TASK_ROLES, taskOf } from "../crew/crew-asks.ts";
 import { findTruck, PROPOSALS } from "../crew/crew-changes.ts";
-import type { CrewMember } from "../crew/crew.ts";
 import { type CrewChange, standingEvents } from "../crew/crew-event.ts";
 import { CREW_FACTS, type CrewFactId, type CrewFacts, type CrewTask } from "../crew/crew-facts.ts";
 import {

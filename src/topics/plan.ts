@@ -2,9 +2,17 @@ import type { Books } from "../books/books.ts";
 import { addDays } from "../crew/days.ts";
 import { type Explanation, explainPlan } from "../crew/explain-plan.ts";
 import { planCase } from "../crew/plan-case.ts";
-import { type Plan, type PlanCase, solvePlan } from "../crew/plan-model.ts";
 import { tabulateFaults } from "../crew/plan-faults.ts";
-import { jobOf, PLAN_FINDINGS, type PlanFinding, placeOf, sayNames, tabulateLeft, tabulatePlaced } from "../crew/plan-tables.ts";
+import { type Plan, type PlanCase, solvePlan } from "../crew/plan-model.ts";
+import {
+  jobOf,
+  PLAN_FINDINGS,
+  type PlanFinding,
+  placeOf,
+  sayNames,
+  tabulateLeft,
+  tabulatePlaced,
+} from "../crew/plan-tables.ts";
 import { confirmPlan, unconfirmed, withdrawPlan } from "../crew/settle-plan.ts";
 import { readPlan, type ShownPlacement, writePlan } from "../crew/written-plan.ts";
 import type { Answer, NextStep, OutOfRange } from "../declaration/answer.ts";
@@ -34,7 +42,6 @@ const FACTS = {
 } as const satisfies FactSpecs;
 
 const RESULTS = ["jobs_placed", "jobs_left", "driving", "jobs_confirmed"] as const;
-
 
 type Facts = FactsOf<typeof FACTS>;
 type Id = (typeof RESULTS)[number];
@@ -198,4 +205,3 @@ function headline({ placed, left }: Plan): F {
   if (placed.length === 0) return { code: "none_placed", data: { left: q("count", left.length) } };
   return { code: "some_left", data: { placed: q("count", placed.length), left: q("count", left.length) } };
 }
-

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
 import type { Card } from "../../src/messages/card.ts";
-import { at, type CompanyDesk, openCompanyDesk } from "../support/company-desk.ts";
 import { seedBooks } from "../support/ask-with-seeds.ts";
+import { at, type CompanyDesk, openCompanyDesk } from "../support/company-desk.ts";
 import { buttonOf, headlineOf, textsOf } from "../support/talk.ts";
 
 const WITH_CHANNEL = {
@@ -84,7 +84,12 @@ test.each([
     "crew ebbe credential=master_plumber expires=2026-11-29",
     "Missing: A licensed plumber",
   ],
-  ["a tool is out of calibration", "lupe", "crew ebbe tool=CM-1 until=2026-11-29", "Missing or out of calibration: Clamp meter"],
+  [
+    "a tool is out of calibration",
+    "lupe",
+    "crew ebbe tool=CM-1 until=2026-11-29",
+    "Missing or out of calibration: Clamp meter",
+  ],
   ["hours were cut", "lupe", "crew ebbe hours=07:00-09:00 weekday=monday", "Hours of Ebbe Tarnowell do not reach"],
 ])("when %s meanwhile it is said, and nothing is written", async (_, who, change, why) => {
   const say = "plan confirm=1003@2026-11-30:ebbe+wren";

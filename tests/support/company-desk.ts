@@ -1,5 +1,5 @@
-import { createStore } from "../../adapters/database/open-store.ts";
 import { connect, openOn } from "../../adapters/database/open-database.ts";
+import { createStore } from "../../adapters/database/open-store.ts";
 import { openHighsSolver } from "../../adapters/solver/highs-solver.ts";
 import type { Books } from "../../src/books/books.ts";
 import type { Card } from "../../src/messages/card.ts";

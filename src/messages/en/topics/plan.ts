@@ -18,7 +18,12 @@ export const texts: TopicTexts<typeof plan> = {
     confirm: { label: "Plan to confirm", question: "Which plan?", words: ["confirm"] },
     withdraw: { label: "Take back", question: "Is it taken back?", words: ["withdraw"] },
   },
-  results: { jobs_placed: "Jobs placed", jobs_left: "Jobs left", driving: "Driving of everybody", jobs_confirmed: "Jobs confirmed" },
+  results: {
+    jobs_placed: "Jobs placed",
+    jobs_left: "Jobs left",
+    driving: "Driving of everybody",
+    jobs_confirmed: "Jobs confirmed",
+  },
   findings: {
     ...crewWords,
     all_placed: ({ placed }) => `Every job finds a place. Jobs: ${placed}.`,

@@ -18,7 +18,12 @@ export const texts: TopicTexts<typeof plan> = {
     confirm: { label: "Plan por confirmar", question: "¿Qué plan?", words: ["confirmar"] },
     withdraw: { label: "Retirar", question: "¿Se retira?", words: ["retirar"] },
   },
-  results: { jobs_placed: "Trabajos con lugar", jobs_left: "Trabajos sin lugar", driving: "Camino de todos", jobs_confirmed: "Trabajos confirmados" },
+  results: {
+    jobs_placed: "Trabajos con lugar",
+    jobs_left: "Trabajos sin lugar",
+    driving: "Camino de todos",
+    jobs_confirmed: "Trabajos confirmados",
+  },
   findings: {
     ...crewWords,
     all_placed: ({ placed }) => `Todos los trabajos caben. Trabajos: ${placed}.`,
