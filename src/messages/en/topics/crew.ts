@@ -9,7 +9,7 @@ export const texts: TopicTexts<typeof crew> = {
   examples: [
     "crew",
     "crew person=ebbe",
-    "crew person=marisol off 2026-12-24 to 2027-01-02",
+    "crew off 2026-12-24 to 2027-01-02, person=marisol",
     "crew person=ebbe credential=first_aid expires=2028-11-30",
     "crew stock truck=truck-2 part=mixing-valve amount=+2",
   ],

@@ -9,7 +9,7 @@ export const texts: TopicTexts<typeof crew> = {
   examples: [
     "cuadrilla",
     "cuadrilla persona=ebbe",
-    "cuadrilla persona=marisol libre 2026-12-24 hasta 2027-01-02",
+    "cuadrilla libre 2026-12-24 al 2027-01-02, persona=marisol",
     "cuadrilla persona=ebbe credencial=first_aid vence=2028-11-30",
   ],
   facts: {
@@ -41,6 +41,7 @@ export const texts: TopicTexts<typeof crew> = {
       question: "¿Hasta qué día inclusive?",
       help: "Año, mes y día: 2027-01-02. Omítalo si no hay, o si es un solo día.",
       words: ["hasta"],
+      before: ["al"],
     },
     weekday: {
       label: "Día de la semana",
@@ -189,7 +190,7 @@ export const texts: TopicTexts<typeof crew> = {
     registers_decide: () => "El registro del emisor y las reglas locales deciden quién puede hacer qué.",
     is_said: () => "Cuenta lo que se dijo y lo que usaron los trabajos. Diga lo que carga: «cantidad=+2».",
     not_saved: () =>
-      "No se guardó: falta algo. En una línea va así: «cuadrilla marisol libre 2026-12-24 hasta 2027-01-02».",
+      "No se guardó: falta algo. En una línea va así: «cuadrilla marisol libre 2026-12-24 al 2027-01-02».",
     for_office: () => "Esto lo cambia despacho, un gerente o un dueño. Pídaselo a uno de ellos.",
     for_leads: () => "Esto lo cambia un gerente o un dueño. Pídaselo a uno de ellos.",
     own_only: () => "Aquí usted ve su propio registro. Para el de otra persona, pregunte en la oficina.",
