@@ -7,6 +7,7 @@ import { CODE_LIFE_ms } from "./desk/link-doors.ts";
 import { watchRuns } from "./desk/runs-in-flight.ts";
 import { type DeskRoom, serve } from "./desk/serve.ts";
 import { createTryLimit } from "./desk/try-limit.ts";
+import { shelveBooks } from "./desk/workspace-books.ts";
 import type { Library } from "./library.ts";
 import type { Aim, Card } from "./messages/card.ts";
 import type { Clock } from "./ports/clock.ts";
@@ -85,6 +86,7 @@ export function createDesk(parts: DeskParts): Desk {
     tries: createTryLimit(MOST_WRONG_CODES, CODE_LIFE_ms),
     runs: watchRuns(),
     kept: keepCards(MOST_KEPT_CARDS),
+    shelf: shelveBooks(parts.books),
   };
   return {
     receive: (inbound, show, signal) =>

@@ -3,11 +3,13 @@ import { parseConversation } from "../../src/boundary/stored-conversation.ts";
 import type { ConversationState } from "../../src/conversation/state.ts";
 import type { Door, Exchange } from "../../src/ports/store.ts";
 import { addMarks } from "./caution-marks.ts";
+import { addCrewEntries } from "./crew-records.ts";
 import { DatabaseFault } from "./database-fault.ts";
 import { addEntries } from "./job-records.ts";
 import { addPosts } from "./outbox.ts";
 import type { Scope } from "./scope.ts";
 import { writeDown } from "./stored-rows.ts";
+import type { WorkspaceParts } from "./workspace-store.ts";
 
 const HOUR_ms = 3_600_000;
 /**
@@ -23,7 +25,7 @@ type LoggedExchange = Exchange & { readonly door: Door };
 export async function commitExchange(
   scope: Scope,
   exchange: LoggedExchange,
-  forgotten: Map<string, number>,
+  { forgotten, people }: Pick<WorkspaceParts, "forgotten" | "people">,
 ): Promise<void> {
   const { person, conversation, delivery, card, at_ms, carriedFrom, marks = [], door } = exchange;
   const added = await scope
@@ -38,7 +40,9 @@ export async function commitExchange(
   await saveState(scope, person.id, conversation, exchange.state, number);
   if (carriedFrom) await saveState(scope, person.id, carriedFrom.conversation, carriedFrom.state, number);
   await addMarks(scope, marks, { person: person.id, door, conversation, at_ms });
-  await addEntries(scope, exchange.jobs ?? [], { person: person.id, by: person.name, door, at_ms });
+  const who = { person: person.id, by: person.name, door, at_ms };
+  await addEntries(scope, exchange.jobs ?? [], who);
+  if (exchange.crew !== undefined) await addCrewEntries(scope, exchange.crew, who, people);
   await addPosts(scope, exchange.posts ?? [], at_ms);
   await forgetNowAndThen(scope, at_ms, forgotten);
 }

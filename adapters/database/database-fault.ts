@@ -8,6 +8,7 @@ export class DatabaseFault extends Error {
     | "wrong_workspace"
     | "sealed_token"
     | "job_changed"
+    | "crew_changed"
     | "job_refused";
 
   constructor(code: DatabaseFault["code"], message: string, options?: ErrorOptions) {

@@ -6,6 +6,7 @@ import { addCautionMarks } from "./migrations/0004-caution-marks.ts";
 import { addJobs } from "./migrations/0005-jobs.ts";
 import { addOutbox } from "./migrations/0006-outbox.ts";
 import { addThreads } from "./migrations/0007-threads.ts";
+import { addCrewEvents } from "./migrations/0008-crew-events.ts";
 import { addSlackInstallations } from "./migrations/0009-slack-installations.ts";
 import { addTeamsConversations } from "./migrations/0010-teams-conversations.ts";
 import { addCautionMarkJob } from "./migrations/0012-caution-mark-job.ts";
@@ -19,6 +20,7 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
   "0005-jobs": { up: addJobs },
   "0006-outbox": { up: addOutbox },
   "0007-threads": { up: addThreads },
+  "0008-crew-events": { up: addCrewEvents },
   "0009-slack-installations": { up: addSlackInstallations },
   "0010-teams-conversations": { up: addTeamsConversations },
   "0012-caution-mark-job": { up: addCautionMarkJob },

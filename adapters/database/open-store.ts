@@ -5,6 +5,7 @@ import { findStrangers, type Stranger } from "../../src/boundary/jobs-book.ts";
 import type { Installations } from "../../src/ports/installations.ts";
 import type { Caller, Door, Store } from "../../src/ports/store.ts";
 import { createConversationReferences } from "./conversation-references.ts";
+import { setRoles } from "./crew-records.ts";
 import { DatabaseFault } from "./database-fault.ts";
 import { createHouseChat } from "./house-chat.ts";
 import { createInstallations, resealInstallations } from "./installations.ts";
@@ -63,6 +64,7 @@ export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettin
     await nameWorkspace(change, OWN_WORKSPACE, books.company.name);
     const scope = scopeTo(change, OWN_WORKSPACE);
     await registerPeople(scope, books.people, own);
+    await setRoles(scope, books.people);
     await openJobBook(scope, books);
   });
   const forgotten = new Map<string, number>();
@@ -78,6 +80,7 @@ export async function createStore(db: Kysely<Tables>, settings: Omit<StoreSettin
         door: caller.door,
         findWorkspace,
         company: books.company,
+        people: workspace === OWN_WORKSPACE ? books.people : [],
         forgotten,
       });
     },

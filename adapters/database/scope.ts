@@ -58,7 +58,7 @@ export function scopeTo(db: Kysely<Tables> | Transaction<Tables>, workspace: str
   };
 }
 
-/** The queries of jobs and posts. */
+/** The queries of jobs, the crew and posts. */
 function scopeWork(db: Kysely<Tables> | Transaction<Tables>, workspace: string) {
   return {
     jobs: () => db.selectFrom("job").where("job.workspace", "=", workspace),
@@ -67,6 +67,8 @@ function scopeWork(db: Kysely<Tables> | Transaction<Tables>, workspace: string) 
     addJobEvent: (row: Own<"job_event">) => db.insertInto("job_event").values({ ...row, workspace }),
     jobCounters: () => db.selectFrom("job_counter").where("job_counter.workspace", "=", workspace),
     addJobCounter: (row: Own<"job_counter">) => db.insertInto("job_counter").values({ ...row, workspace }),
+    crewEvents: () => db.selectFrom("crew_event").where("crew_event.workspace", "=", workspace),
+    addCrewEvent: (row: Own<"crew_event">) => db.insertInto("crew_event").values({ ...row, workspace }),
     posts: () => db.selectFrom("post").where("post.workspace", "=", workspace),
     addPost: (row: Own<"post">) => db.insertInto("post").values({ ...row, workspace }),
     changePosts: (change: Change<"post">) =>

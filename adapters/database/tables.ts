@@ -24,6 +24,7 @@ export interface Tables {
   readonly job: JobTable;
   readonly job_event: JobEventTable;
   readonly job_counter: JobCounterTable;
+  readonly crew_event: CrewEventTable;
   readonly post: PostTable;
   readonly channel_card: ChannelCardTable;
   readonly teams_conversation: TeamsConversationTable;
@@ -151,6 +152,19 @@ interface JobEventTable {
   readonly door: Door;
   readonly at_ms: number;
   /** A `JobChange` as JSON. */
+  readonly change: string;
+  readonly amends: number | null;
+}
+/** What was said of people, trucks and stock since the books. Rows are only ever added. */
+interface CrewEventTable {
+  readonly workspace: string;
+  readonly number: number;
+  readonly person: string;
+  /** Name of the person as it was then. */
+  readonly by: string;
+  readonly door: Door;
+  readonly at_ms: number;
+  /** A `CrewChange` as JSON. */
   readonly change: string;
   readonly amends: number | null;
 }

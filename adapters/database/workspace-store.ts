@@ -1,12 +1,13 @@
 import { randomUUID } from "node:crypto";
 import type { Kysely } from "kysely";
-import type { Company } from "../../src/books/books.ts";
+import type { BookPerson, Company } from "../../src/books/books.ts";
 import { parseCard } from "../../src/boundary/stored-card.ts";
 import { parseConversation } from "../../src/boundary/stored-conversation.ts";
 import type { ConversationState } from "../../src/conversation/state.ts";
 import type { Caller, Door, OpenWalk, Person, WorkspaceStore } from "../../src/ports/store.ts";
 import { marksOfJob, newestMarks } from "./caution-marks.ts";
 import { commitExchange } from "./commit-exchange.ts";
+import { crewHistory } from "./crew-records.ts";
 import { DatabaseFault } from "./database-fault.ts";
 import { channelCards } from "./house-chat.ts";
 import { allHistory, findJob, jobHistory, listJobs, nextJobNumber } from "./job-look-up.ts";
@@ -25,13 +26,17 @@ export interface WorkspaceParts {
   readonly findWorkspace: (caller: Caller) => string | Promise<string>;
   /** What somebody reads who is met for the first time. */
   readonly company: Pick<Company, "language" | "units">;
+  /** Who the books say may do what; nobody in a workspace of others. */
+  readonly people: readonly BookPerson[];
   /** When old deliveries were last forgotten, a workspace. */
   readonly forgotten: Map<string, number>;
 }
 
+const PERSON_COLUMNS = ["id", "name", "role", "language", "units"] as const;
+
 /** Everything of one workspace, and nothing of any other. */
 export function createWorkspaceStore(parts: WorkspaceParts): WorkspaceStore {
-  const { db, workspace, door, findWorkspace, forgotten } = parts;
+  const { db, workspace, door, findWorkspace } = parts;
   const scope = scopeTo(db, workspace);
   const inOneCommit = <T>(work: (change: Scope) => Promise<T>): Promise<T> =>
     db.transaction().execute((transaction) => work(scopeTo(transaction, workspace)));
@@ -57,11 +62,13 @@ export function createWorkspaceStore(parts: WorkspaceParts): WorkspaceStore {
     listJobs: (filter) => listJobs(scope, filter),
     jobHistory: (number) => jobHistory(scope, number),
     allHistory: () => allHistory(scope),
+    listPeople: () => scope.people().select(PERSON_COLUMNS).orderBy("name").execute(),
+    crewHistory: (after) => crewHistory(scope, after),
     nextJobNumber: () => inOneCommit(nextJobNumber),
     hasPost: (id) => hasPost(scope, id),
     lostPosts: () => lostPosts(scope),
     channelCards: (channel, most) => channelCards(scope, channel, most),
-    commit: (exchange) => inOneCommit((change) => commitExchange(change, { ...exchange, door }, forgotten)),
+    commit: (exchange) => inOneCommit((change) => commitExchange(change, { ...exchange, door }, parts)),
     writePosts: (posts, at_ms) => inOneCommit((change) => addNewPosts(change, posts, at_ms)),
     offerLink: (person, code, expires_ms) => inOneCommit((change) => offerLink(change, person, code, expires_ms)),
     acceptLink: async (caller, code, now_ms) => {
@@ -85,8 +92,7 @@ async function personAt(scope: Scope, { door, organisation, user }: Caller): Pro
     .where("user", "=", user)
     .executeTakeFirst();
   if (known === undefined) return undefined;
-  const columns = ["id", "name", "role", "language", "units"] as const;
-  return await scope.people().select(columns).where("id", "=", known.person).executeTakeFirst();
+  return await scope.people().select(PERSON_COLUMNS).where("id", "=", known.person).executeTakeFirst();
 }
 
 /** Adds somebody met for the first time, unless another process has just done so. */

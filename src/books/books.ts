@@ -1,5 +1,6 @@
 import type { Code } from "../cautions/code.ts";
 import type { CrewBooks } from "../crew/crew.ts";
+import type { CrewEvent } from "../crew/crew-event.ts";
 import type { LocalText } from "../declaration/answer.ts";
 import type { FactValue } from "../declaration/facts.ts";
 import type { CatalogueModel } from "../equipment/catalogue.ts";
@@ -54,6 +55,9 @@ export interface Books {
   /** What is kept of the job that is asked for besides how it stands; lent by the desk, never written in a book. */
   readonly openRecord?: OpenRecord;
   readonly today?: string;
+  /** What was said of the crew since, and everybody who was ever met; lent by the desk to topics that ask for the crew. */
+  readonly crewEvents?: readonly CrewEvent[];
+  readonly met?: readonly Asker[];
 }
 
 export interface Company {
@@ -98,15 +102,18 @@ export type Asker = Pick<Person, "id" | "name" | "role">;
 
 /** Names that people may pick from, by the list they stand in. */
 export type NameLists = Readonly<Record<"model" | "place", readonly string[]>> &
-  Readonly<Partial<Record<"person" | "job", readonly string[]>>>;
+  Readonly<Partial<Record<"person" | "job" | "anybody" | "truck" | "part", readonly string[]>>>;
 
 /** The names of the books, in their order. */
-export function listNames({ catalogue, places, crew, jobs }: Books): NameLists {
+export function listNames({ catalogue, places, crew, jobs, people }: Books): NameLists {
   return {
     model: catalogue.map(({ id }) => id),
     place: places.map(({ id }) => id),
     person: crew.members.map(({ person }) => person),
     job: jobs.map(({ number }) => number),
+    anybody: people.map(({ id }) => id),
+    truck: crew.trucks.trucks.map(({ id }) => id),
+    part: crew.parts.filter(({ group }) => group === "part").map(({ id }) => id),
   };
 }
 

@@ -5,6 +5,7 @@ import { quantityKind } from "./quantity-kind.ts";
 import { seenAs } from "./stored-caution.ts";
 import { parseStored, type Stored } from "./stored-json.ts";
 
+const numbers = z.array(z.number().int().min(1));
 const text = z.string();
 const facts = z.record(
   text,
@@ -49,7 +50,7 @@ const pastState = z.strictObject({
   units: z.enum(["us", "si"]).exactOptional(),
   language: z.enum(LANGUAGES).exactOptional(),
   marked: z.array(z.strictObject({ caution: text, about: text })).exactOptional(),
-  entered: z.strictObject({ job: text, events: z.array(z.number().int().min(1)) }).exactOptional(),
+  entered: z.strictObject({ job: text, events: numbers, crew: numbers.exactOptional() }).exactOptional(),
 });
 
 /** What a conversation remembers, as it is stored. */

@@ -82,8 +82,14 @@ export interface PastState {
   readonly language?: Language;
   /** Cautions that the step recorded as seen or skipped. */
   readonly marked?: readonly CautionKey[];
-  /** Events that the step wrote into a job, by their numbers. */
-  readonly entered?: { readonly job: string; readonly events: readonly number[] };
+  /** Events that the step wrote into a job, by their numbers; no job where it wrote only of the crew. */
+  readonly entered?: Entered;
+}
+export interface Entered {
+  readonly job: string;
+  readonly events: readonly number[];
+  /** What it said of people, trucks and stock, by the numbers of those events. */
+  readonly crew?: readonly number[];
 }
 /** What a step changed besides the conversation, as it was before. */
 export type StepChange = Pick<PastState, "units" | "language" | "marked" | "entered">;

@@ -10,7 +10,7 @@ import { mayWork } from "./validity.ts";
 import { workTime_s } from "./work-hours.ts";
 
 /** Jobs that still wait to be done. */
-const WAITING: readonly Job["status"][] = ["planned", "surveyed", "called_back"];
+export const WAITING: readonly Job["status"][] = ["planned", "surveyed", "called_back"];
 
 /**
  * What a plan for some days is made of: the jobs that wait for one of these days or for any day, and everybody in the crew

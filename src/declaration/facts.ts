@@ -44,7 +44,7 @@ export interface FlagFact extends FactCommon<boolean> {
 export interface NameFact extends FactCommon<string> {
   readonly type: "name";
   /** Which list of the books the name must stand in, so that it can be checked and offered. */
-  readonly of: "model" | "place" | "person" | "job";
+  readonly of: "model" | "place" | "person" | "job" | "anybody" | "truck" | "part";
 }
 /** A calendar day, written YYYY-MM-DD. */
 export interface DayFact extends FactCommon<string> {

@@ -34,9 +34,10 @@ export interface TopicParts<Facts, F extends Finding, P> {
 
 /**
  * What a topic borrows from the house. "job": the job that is talked about and those that somebody still works on.
- * "office": all jobs with everything that happened to them, and the solver.
+ * "office": all jobs with everything that happened to them, and the solver. "crew": what was said of the crew since the
+ * books, and everybody who was ever met.
  */
-export type Loan = "job" | "office";
+export type Loan = "job" | "office" | "crew";
 
 /** What a guided topic asks next, and why. */
 export interface Guidance<F extends Finding = Finding> {

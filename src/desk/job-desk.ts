@@ -2,11 +2,12 @@ import type { Books, OpenRecord } from "../books/books.ts";
 import type { Run, Show, Turn } from "../conversation/turn.ts";
 import { dayAt } from "../crew/zone-time.ts";
 import type { Loan } from "../declaration/topic.ts";
-import type { Job } from "../jobs/job.ts";
+import type { Job, JobEvent } from "../jobs/job.ts";
 import { LIVE } from "../jobs/job-rules.ts";
 import type { WorkspaceStore } from "../ports/store.ts";
 import { readTypedFor } from "./read-typed-for.ts";
 import type { DeskRoom, Service } from "./serve.ts";
+import type { WorkspaceBooks } from "./workspace-books.ts";
 
 /** What may be the number of a job, and how many of them a message is looked through for. */
 const NUMBER = /\b\d{3,9}\b/g;
@@ -24,17 +25,23 @@ export async function jobOfRun({ workspace }: Service, decision: Run | Show, tur
   return await workspace.findJob(named);
 }
 
-/** What a topic that is about the records gets to see besides the books. */
-export async function lendRecords(service: Service, decision: Run, turn: Turn, loan: Loan): Promise<Books> {
+/** What a topic that is about the records gets to see besides the books of its workspace. */
+export async function lendRecords(
+  service: Service,
+  decision: Run,
+  turn: Turn,
+  loan: Loan,
+  { books, crewEvents }: WorkspaceBooks,
+): Promise<Books> {
   const job = await jobOfRun(service, decision, turn);
   const { room, workspace, inbound } = service;
   const begins = decision.facts["task"]?.value === "new";
   const { id, name, role } = await workspace.findPerson(inbound.caller);
   const isOffice = loan === "office";
+  const own = { ...books, today: today(room), asker: { id, name, role } };
+  if (loan === "crew") return { ...own, crewEvents, met: await workspace.listPeople() };
   return {
-    ...room.books,
-    today: today(room),
-    asker: { id, name, role },
+    ...own,
     jobs: await workspace.listJobs(isOffice ? {} : { statuses: LIVE }),
     ...(isOffice && { jobEvents: await workspace.allHistory() }),
     ...(isOffice && room.openSolver && { solve: await room.openSolver() }),
@@ -62,6 +69,11 @@ export async function otherJobs({ workspace }: Service, { acts = [] }: Show, job
   return found.flatMap((one) => (one === undefined ? [] : [one]));
 }
 
+/** Everything that happened to the other jobs that an answer wants changed. */
+export async function otherEvents({ workspace }: Service, others: readonly Job[]): Promise<readonly JobEvent[]> {
+  return (await Promise.all(others.map(({ number }) => workspace.jobHistory(number)))).flat();
+}
+
 /**
  * Numbers of jobs that a message may name: those of the books, and those in the message that the store knows. Whoever says
  * that it is a job means one, known or not.
@@ -82,6 +94,7 @@ export function today({ books, clock }: DeskRoom): string {
   return dayAt(books.company.timeZone, clock.now_ms());
 }
 
-export function isJobChanged(error: unknown): boolean {
-  return error instanceof Error && "code" in error && error.code === "job_changed";
+/** True: somebody else wrote in the same moment, and the message may be taken once more on what is there now. */
+export function isChangedMeanwhile(error: unknown): boolean {
+  return error instanceof Error && "code" in error && (error.code === "job_changed" || error.code === "crew_changed");
 }

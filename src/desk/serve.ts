@@ -16,7 +16,7 @@ import { ownerOf } from "./call-off.ts";
 import { handPapers } from "./hand-papers.ts";
 import type { Turns } from "./in-turn.ts";
 import { markForJob, readBackground } from "./job-background.ts";
-import { isJobChanged, jobOfRun, lendRecords, otherJobs } from "./job-desk.ts";
+import { isChangedMeanwhile, jobOfRun, lendRecords, otherEvents, otherJobs } from "./job-desk.ts";
 import { type FilesTaken, keepFiles } from "./keep-files.ts";
 import type { KeptCards } from "./kept-cards.ts";
 import { linkDoors, recordLink } from "./link-doors.ts";
@@ -24,6 +24,7 @@ import type { RunInFlight, RunsInFlight } from "./runs-in-flight.ts";
 import { shortId } from "./short-id.ts";
 import { takeTurn } from "./take-turn.ts";
 import type { TryLimit } from "./try-limit.ts";
+import type { BookShelf, WorkspaceBooks } from "./workspace-books.ts";
 import { type JobWriting, type Written, writeJob } from "./write-job.ts";
 
 /** The desk's parts with what it remembers between messages. */
@@ -32,6 +33,7 @@ export interface DeskRoom extends DeskParts {
   readonly tries: TryLimit;
   readonly runs: RunsInFlight;
   readonly kept: KeptCards;
+  readonly shelf: BookShelf;
 }
 
 /** One message while it is served. */
@@ -104,8 +106,9 @@ async function decideAndSave(service: Service, person: Person, mayRepeat = true)
 async function decide(service: Service, person: Person): Promise<Written | undefined> {
   const { room, inbound, workspace } = service;
   const files = await service.files();
-  const { turn, decision } = await takeTurn(service, person, files);
-  const shown = decision.kind === "show" ? decision : await runInFlight(service, decision, turn);
+  const own = await room.shelf.booksOf(workspace);
+  const { turn, decision } = await takeTurn(service, person, files, own);
+  const shown = decision.kind === "show" ? decision : await runInFlight(service, decision, turn, own);
   if (shown === undefined) return undefined;
   const job = await jobOfRun(service, decision, turn);
   const events = job === undefined ? [] : await workspace.jobHistory(job.number);
@@ -118,13 +121,20 @@ async function decide(service: Service, person: Person): Promise<Written | undef
     now_ms: room.clock.now_ms(),
     events,
     others,
+    otherEvents: await otherEvents(service, others),
+    own,
     background: await readBackground(workspace, job === undefined ? others : [job, ...others]),
     files: files.kept,
   };
   return await handPapers(service, writing, writeJob(writing, markForJob(shown, turn)));
 }
 
-async function runInFlight(service: Service, decision: Run, turn: Turn): Promise<Show | undefined> {
+async function runInFlight(
+  service: Service,
+  decision: Run,
+  turn: Turn,
+  own: WorkspaceBooks,
+): Promise<Show | undefined> {
   const { cautions } = turn;
   const { room, inbound, signal } = service;
   const voice = speakOf(voiceFor(room.library, decision.reader), decision.topic);
@@ -140,12 +150,12 @@ async function runInFlight(service: Service, decision: Run, turn: Turn): Promise
     const { topic } = voice;
     if (topic.uses !== undefined) {
       // Short work on the records, which no worker thread has.
-      const lent = await lendRecords(service, decision, turn, topic.uses);
+      const lent = await lendRecords(service, decision, turn, topic.uses, own);
       const answered = runTopic(topic, decision.facts, lent, room.library.cautions, report);
       return run.end() ? undefined : finish(decision, answered, room.library, lent, cautions);
     }
     const answered = await room.runner.run(decision.topic, decision.facts, report, run.signal);
-    return run.end() ? undefined : finish(decision, answered, room.library, room.books, cautions);
+    return run.end() ? undefined : finish(decision, answered, room.library, own.books, cautions);
   } catch (error) {
     if (run.end()) return undefined;
     throw error;
@@ -174,7 +184,7 @@ function reportProgress(
 async function save(
   service: Service,
   person: Person,
-  { shown: decided, jobs, posts }: Written,
+  { shown: decided, jobs, posts, crew }: Written,
   mayRepeat: boolean,
 ): Promise<Reply | undefined> {
   const { room, inbound, workspace } = service;
@@ -189,6 +199,7 @@ async function save(
     ...(marks !== undefined && { marks }),
     ...(jobs.length > 0 && { jobs }),
     ...(posts.length > 0 && { posts }),
+    ...(crew && { crew }),
   };
   try {
     await workspace.commit(exchange);
@@ -197,7 +208,7 @@ async function save(
     const kept = await workspace.findDelivery(service.delivery).catch(() => undefined);
     // The commit may have held although its confirmation was lost, or another process may have answered first.
     if (kept !== undefined) return { card: kept, isRepeat: !isDeepStrictEqual(kept, card) };
-    if (mayRepeat && isJobChanged(error)) return undefined;
+    if (mayRepeat && isChangedMeanwhile(error)) return undefined;
     return fail(room, inbound, person, { doing: "save", workspace: workspace.workspace, error });
   }
 }

@@ -1,4 +1,4 @@
-import { listNames } from "../books/books.ts";
+import { type Books, listNames } from "../books/books.ts";
 import { converse } from "../conversation/converse.ts";
 import { EMPTY_STATE } from "../conversation/state.ts";
 import type { Decision, Turn } from "../conversation/turn.ts";
@@ -15,6 +15,7 @@ import type { FilesTaken } from "./keep-files.ts";
 import type { Service } from "./serve.ts";
 import { shortId } from "./short-id.ts";
 import { takeFiles } from "./take-files.ts";
+import type { WorkspaceBooks } from "./workspace-books.ts";
 
 /** A message with everything that decides what it means, and what it means. */
 export interface TakenTurn {
@@ -26,18 +27,22 @@ export interface TakenTurn {
  * What the message means. Where it goes on with a walk of another job, or is about a topic that asks the records, it is
  * read anew with these at hand.
  */
-export async function takeTurn(service: Service, person: Person, files: FilesTaken): Promise<TakenTurn> {
-  const turn = await makeTurn(service, person);
+export async function takeTurn(
+  service: Service,
+  person: Person,
+  files: FilesTaken,
+  { books }: WorkspaceBooks,
+): Promise<TakenTurn> {
+  const turn = await makeTurn(service, person, books);
   if (files.kept.length + files.refused.length > 0) return takeFiles(turn, files);
   const decision = converse(turn);
   const job = await jobOfWalk(service, turn, decision);
   const lacksRecord = asksRecord(turn, decision);
   if (job === undefined && !lacksRecord) return { turn, decision };
-  const books = { ...service.room.books, today: today(service.room) };
   const there: Turn = {
     ...turn,
-    ...(job && { job, books: { ...books, openJob: job } }),
-    ...(lacksRecord && { record: await readRecord(service, person, job ?? turn.job) }),
+    ...(job && { job, books: { ...(turn.books ?? books), openJob: job } }),
+    ...(lacksRecord && { record: await readRecord(service, person, job ?? turn.job, books) }),
   };
   return { turn: there, decision: converse(there) };
 }
@@ -56,33 +61,43 @@ function asksRecord({ library }: Turn, decision: Decision): boolean {
   return topic?.facts[RECORDED] !== undefined;
 }
 
-async function readRecord({ room, workspace }: Service, { id }: Person, job: Job | undefined): Promise<KnownFacts> {
+async function readRecord(
+  { room, workspace }: Service,
+  { id }: Person,
+  job: Job | undefined,
+  books: Books,
+): Promise<KnownFacts> {
   return {
-    ...askerRecord(id, today(room), room.books, room.library.faults),
+    ...askerRecord(id, today(room), books, room.library.faults),
     ...measuredBefore(job),
     ...foundBefore(await workspace.listJobs({ told: CURED_BY })),
   };
 }
 
-async function makeTurn({ room, inbound, workspace, conversation }: Service, person: Person): Promise<Turn> {
+async function makeTurn(
+  { room, inbound, workspace, conversation }: Service,
+  person: Person,
+  books: Books,
+): Promise<Turn> {
   const state = (await workspace.loadConversation(person.id, conversation)) ?? EMPTY_STATE;
   // A walk elsewhere only matters while none is open here.
   const elsewhere = state.walk ? undefined : await workspace.findOpenWalk(person.id, conversation);
   const job = state.job === undefined ? undefined : await workspace.findJob(state.job);
-  const names = listNames(room.books);
+  const names = listNames(books);
+  const { id, name, role } = person;
   return {
     text: inbound.text,
     state,
     reader: { language: person.language, units: person.units },
     newId: shortId(room),
-    company: room.books.company,
+    company: books.company,
     names: { ...names, job: await jobNumbers(inbound.text, names.job ?? [], workspace) },
-    books: { ...room.books, today: today(room), ...(job && { openJob: job }) },
+    books: { ...books, today: today(room), asker: { id, name, role }, ...(job && { openJob: job }) },
     ...(job && { job }),
     library: room.library,
     cautions: {
       marks: await workspace.cautionMarks(conversation),
-      timeZone: room.books.company.timeZone,
+      timeZone: books.company.timeZone,
       speaker: person.name,
       now_ms: room.clock.now_ms(),
     },

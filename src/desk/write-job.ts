@@ -1,23 +1,28 @@
 import type { StepChange } from "../conversation/state.ts";
 import { toldInMessage } from "../conversation/told-in-message.ts";
 import type { Show, Turn } from "../conversation/turn.ts";
+import { type CrewRefusal, isCrewRefusal } from "../crew/crew-rules.ts";
 import { POST_TRAIL } from "../faults/topic/fault-facts.ts";
 import type { Job, JobChange, JobEntry, JobEvent } from "../jobs/job.ts";
-import type { JobAct } from "../jobs/job-act.ts";
 import type { JobRecord } from "../jobs/job-record.ts";
-import { type JobRefusal, refuseEntry } from "../jobs/job-rules.ts";
-import { addToJob, projectJob } from "../jobs/project-job.ts";
+import type { JobRefusal } from "../jobs/job-rules.ts";
 import { buildNoticeCard } from "../messages/build-notice-card.ts";
 import type { Card, TextBlock } from "../messages/card.ts";
+import { CREW_TEXTS, sayCrewRefusal } from "../messages/crew-texts.ts";
+import type { Language } from "../messages/language.ts";
 import { problem, quiet } from "../messages/notes.ts";
 import { JOB_TEXTS, sayJobRefusal, sayWritten } from "../messages/say-job.ts";
 import { voiceFor } from "../messages/voice.ts";
 import type { KeptFile } from "../ports/files.ts";
 import type { Post } from "../ports/outbox.ts";
-import type { Door, KeptMark, Person } from "../ports/store.ts";
-import { type JobBackground, withMarks } from "./job-background.ts";
-import { summaryPosts } from "./summary-post.ts";
-import { trailPosts, wordTrail } from "./trail-post.ts";
+import type { CrewWriting, Door, Person } from "../ports/store.ts";
+import { act, addFiles, type Draft, startDraft, tell } from "./draft-job.ts";
+import { finishJob } from "./finish-job.ts";
+import type { JobBackground } from "./job-background.ts";
+import { planPosts } from "./plan-post.ts";
+import { trailPosts } from "./trail-post.ts";
+import type { WorkspaceBooks } from "./workspace-books.ts";
+import { type CrewDraft, crewNotes, crewWriting, enteredCrew, startCrew, takeBackCrew } from "./write-crew.ts";
 
 /** A message that may write into a job: who says it, and the job as it stands. */
 export interface JobWriting {
@@ -30,6 +35,10 @@ export interface JobWriting {
   readonly events: readonly JobEvent[];
   /** Other jobs that the answer wants changed, as they stand. */
   readonly others: readonly Job[];
+  /** Everything that happened to those of which it puts something right. */
+  readonly otherEvents: readonly JobEvent[];
+  /** The books of the workspace, and what was said of its crew. */
+  readonly own: WorkspaceBooks;
   /** Photos and papers that came with the message and are kept. */
   readonly files: readonly KeptFile[];
   /** What is kept about these jobs besides, by their numbers. */
@@ -44,6 +53,7 @@ export interface Written {
   readonly record?: JobRecord;
   /** Posts that the record of a job is handed over with. */
   readonly papers: readonly { readonly post: string; readonly record: JobRecord }[];
+  readonly crew?: CrewWriting;
 }
 
 /**
@@ -63,163 +73,23 @@ export function writeJob(writing: JobWriting, shown: Show): Written {
   return finishDraft(writing, shown, addFiles(done));
 }
 
-/** What was told is taken back in the job too; what closed or began a job stays there, and that is said. */
-function takeBack(writing: JobWriting, shown: Show, taken: NonNullable<Show["takesBack"]>): Written {
-  const { person, turn } = writing;
-  const texts = JOB_TEXTS[person.language];
-  const entries = taken.events.map((amends): JobEntry => ({ job: taken.job, change: { kind: "withdrawn" }, amends }));
-  const note = entries.length === 0 ? problem(texts.staysInJob(taken.job)) : quiet(texts.takenBack(taken.job));
-  const isOpen = taken.job === turn.job?.number;
-  const done = isOpen ? finishJob(writing, shown, turn.job, entries, false) : undefined;
-  return { shown: withNotes(shown, [note]), jobs: entries, posts: [], papers: [], ...done };
-}
-
-/** What the entries come to in the history once they are saved. */
-function eventsOf(
-  { person, now_ms, door }: JobWriting,
-  entries: readonly JobEntry[],
-  before: number,
-): readonly JobEvent[] {
-  const who = { by: person.name, person: person.id, at_ms: now_ms, door };
-  return entries.map(({ job, change, amends }, index) => {
-    const number = before + index + 1;
-    return { number, job, change, ...(amends !== undefined && { amends }), ...who };
-  });
-}
-
-/** A job with its record as the message leaves it, and what the team is told of that. */
-function finishJob(
+/** What was told is taken back in the records too; what closed or began a job stays there, and that is said. */
+function takeBack(
   writing: JobWriting,
-  { marks = [] }: Show,
-  left: Job,
-  written: readonly JobEntry[],
-  wantsSummary: boolean,
-): Pick<Written, "record" | "posts" | "papers"> {
-  const { person, now_ms, door, turn } = writing;
-  const { number } = left;
-  const entries = written.filter(({ job }) => job === number);
-  const before = number === turn.job?.number ? writing.events : [];
-  const events = [...before, ...eventsOf(writing, entries, before.length)];
-  // What is put right or taken back is only told by all events.
-  const job = (entries.some(({ amends }) => amends !== undefined) ? projectJob(events) : undefined) ?? left;
-  const seen = marks
-    .filter((mark) => mark.job === number)
-    .map((mark): KeptMark => ({ ...mark, by: person.name, at_ms: now_ms, door }));
-  const { marks: kept = [], isSummaryPosted = false } = writing.background.get(number) ?? {};
-  const record: JobRecord = { job, events, marks: withMarks(kept, seen) };
-  const isSeenTo = seen.length > 0;
-  return { record, ...summaryPosts(writing, { record, entries, isSeenTo, wantsSummary, isSummaryPosted }) };
-}
-
-/** A job while a message writes into it. */
-interface Draft {
-  readonly writing: JobWriting;
-  readonly job: Job | undefined;
-  /** Other jobs, as the message leaves them. */
-  readonly others: readonly Job[];
-  readonly entries: readonly JobEntry[];
-  /** What was told could not be kept, and why. */
-  readonly lost?: JobRefusal;
-  /** An act that the rules refuse: then nothing of the answer is done. */
-  readonly stopped?: JobRefusal;
-  /** Number of the job that is talked about from now on; null where none is. */
-  readonly open?: string | null;
-  readonly wantsSummary?: true;
-  /** What the team is to read of a fault. */
-  readonly posted?: Extract<JobAct, { readonly kind: "trail" }>;
-}
-
-function startDraft(writing: JobWriting): Draft {
-  return { writing, job: writing.turn.job, others: writing.others, entries: [] };
-}
-
-/** Photos and papers go to the job that is talked about once the message is done; without one they were refused before. */
-function addFiles(draft: Draft): Draft {
-  if (draft.job === undefined) return draft;
-  return draft.writing.files.reduce((soFar, file) => tell(soFar, { kind: "file", file }), draft);
-}
-
-function tell(draft: Draft, change: JobChange): Draft {
-  const added = add(draft, change);
-  return "code" in added ? { ...draft, lost: added } : added;
-}
-
-function act(draft: Draft, wanted: JobAct): Draft {
-  if (draft.stopped !== undefined) return draft;
-  switch (wanted.kind) {
-    case "open":
-      return { ...draft, open: wanted.job };
-    case "leave":
-      return { ...draft, open: null };
-    case "summary":
-      return { ...draft, wantsSummary: true };
-    case "paper":
-      return draft;
-    case "trail":
-      return addTrail(draft, wanted);
-    case "begin": {
-      const { job, kind: _, ...opening } = wanted;
-      const begun = add({ ...draft, job: undefined }, { kind: "opened", ...opening }, job);
-      return "code" in begun ? { ...draft, stopped: begun } : { ...begun, open: job };
-    }
-    case "change": {
-      const isOther = wanted.job !== undefined && wanted.job !== draft.job?.number;
-      const added = isOther
-        ? addToOther(draft, wanted.change, wanted.job)
-        : addOwn(draft, wanted.change, wanted.amends);
-      return "code" in added ? { ...draft, stopped: added } : added;
-    }
-  }
-}
-
-/** How a cause was found stands in the record once, however often it is looked at. */
-function addTrail(draft: Draft, trail: Extract<JobAct, { readonly kind: "trail" }>): Draft {
-  const text = wordTrail(draft.writing, trail);
-  if (!trail.wantsPost && draft.job?.trail.at(-1)?.text === text) return draft;
-  const added = tell(draft, { kind: "trail", text });
-  return trail.wantsPost && added.lost === undefined ? { ...added, posted: trail } : added;
-}
-
-/** The draft with one more change of a job that is not talked about, or why the rules refuse it. */
-function addToOther(draft: Draft, change: JobChange, number: string): Draft | JobRefusal {
-  const { writing, others, entries } = draft;
-  const seen = writing.others.find((one) => one.number === number);
-  const added = add({ ...draft, job: others.find((one) => one.number === number) }, change, number, seen?.version);
-  if ("code" in added) return added;
-  const { job } = added;
-  const rest = others.filter((one) => one.number !== number);
-  return {
-    ...draft,
-    entries: [...entries, ...added.entries.slice(entries.length)],
-    others: job ? [...rest, job] : rest,
-  };
-}
-
-/** The draft with one more change of the job that is talked about, which may put an earlier entry right. */
-function addOwn(draft: Draft, change: JobChange, amends: number | undefined): Draft | JobRefusal {
-  if (amends === undefined) return add(draft, change);
-  const { writing, job, entries } = draft;
-  const { person, now_ms, door, events } = writing;
-  if (job === undefined) return { code: "unknown_job", job: "" };
-  const entry: JobEntry = { job: job.number, change, amends, version: writing.turn.job?.version ?? 0 };
-  const refusal = refuseEntry(job, events, entry, person);
-  if (refusal !== undefined) return refusal;
-  const who = { by: person.name, person: person.id, at_ms: now_ms, door };
-  const next = projectJob([...events, { number: job.version + 1, job: job.number, change, amends, ...who }]);
-  return { ...draft, job: next, entries: [...entries, entry] };
-}
-
-/** The draft with one more change, or why the rules refuse it. */
-function add(draft: Draft, change: JobChange, number = draft.job?.number ?? "", seen = 0): Draft | JobRefusal {
-  const { writing, job, entries } = draft;
-  const { person, now_ms, door, events, turn } = writing;
-  const version = number === turn.job?.number ? turn.job.version : seen;
-  const entry: JobEntry = { job: number, change, version };
-  const refusal = refuseEntry(job, events, entry, person);
-  if (refusal !== undefined) return refusal;
-  const who = { by: person.name, person: person.id, at_ms: now_ms, door };
-  const next = addToJob(job, { number: (job?.version ?? 0) + 1, job: number, change, ...who });
-  return { ...draft, job: next, entries: [...entries, entry] };
+  shown: Show,
+  { job, events, crew = [] }: NonNullable<Show["takesBack"]>,
+): Written {
+  const { person, turn } = writing;
+  const { language } = person;
+  const texts = JOB_TEXTS[language];
+  const jobs = events.map((amends): JobEntry => ({ job, change: { kind: "withdrawn" }, amends }));
+  const jobNote = jobs.length === 0 ? problem(texts.staysInJob(job)) : quiet(texts.takenBack(job));
+  const said = takeBackCrew(startCrew(writing), crew);
+  const crewNote = "code" in said ? problem(sayCrewRefusal(language, said)) : quiet(CREW_TEXTS[language].takenBack);
+  const notes = [...(job === "" ? [] : [jobNote]), ...(crew.length === 0 ? [] : [crewNote])];
+  const taken = "code" in said ? undefined : crewWriting(said, []);
+  const left = job === turn.job?.number ? finishJob(writing, shown, turn.job, jobs, false) : undefined;
+  return { shown: withNotes(shown, notes), jobs, posts: [], papers: [], ...left, ...(taken && { crew: taken }) };
 }
 
 function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
@@ -234,26 +104,31 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   const trail =
     job === undefined || draft.posted === undefined ? [] : trailPosts(writing, draft.posted, job.number, job.version);
   const summaries = finished.flatMap((one) => one.posts);
+  const plans = planPosts(writing, draft);
+  const crew = crewWriting(draft.crew, entries);
   const texts = JOB_TEXTS[person.language];
   const notes = [
     ...sayWritten(voice, entries, writing.events).map(quiet),
     ...(lost === undefined
       ? []
       : [problem(texts.notSaved(turn.job?.number ?? "", sayJobRefusal(person.language, lost)))]),
+    ...crewNotes(draft.crew).map(quiet),
     ...(summaries.length > 0 ? [quiet(texts.posted)] : []),
     ...(trail.length > 0 ? [quiet(texts.postedTrail)] : []),
     ...(draft.wantsSummary && summaries.length === 0 ? [problem(texts.noTeamChannel)] : []),
+    ...(draft.announces ? [quiet(CREW_TEXTS[person.language][plans.length > 0 ? "announced" : "notAnnounced"])] : []),
   ];
-  const entered = enteredBy(turn.job, entries);
+  const entered = enteredBy(turn.job, entries, draft.crew);
   const noted = withNotes(entered === undefined ? shown : markStep(turn, shown, entered), notes);
   const { job: _, ...left } = noted.state;
   const state = open === null ? left : { ...noted.state, ...(open !== undefined && { job: open }) };
   return {
     shown: { ...noted, state: askedOnce(state) },
     jobs: entries,
-    posts: job === undefined ? [] : [...summaries, ...trail],
+    posts: [...summaries, ...trail, ...plans],
     papers: finished.flatMap((one) => one.papers),
     ...(own?.record && { record: own.record }),
+    ...(crew && { crew }),
   };
 }
 
@@ -263,15 +138,16 @@ const TOLD: readonly JobChange["kind"][] = ["facts", "reading", "trail"];
 const LASTING: readonly JobChange["kind"][] = ["opened", "status", "withdrawn", "item_closed", "file"];
 
 /** What was told or added can be taken back by undo; what begins, moves or closes a job cannot, nor what puts an entry right. */
-function enteredBy(job: Job | undefined, entries: readonly JobEntry[]): StepChange["entered"] {
+function enteredBy(job: Job | undefined, entries: readonly JobEntry[], said: CrewDraft): StepChange["entered"] {
   const [first] = entries;
-  if (first === undefined) return undefined;
+  const crew = enteredCrew(said);
+  if (first === undefined) return crew.length === 0 ? undefined : { job: "", events: [], crew };
   const version = first.job === job?.number ? job.version : 0;
   const isLasting = entries.some(({ change, amends }) => amends !== undefined || LASTING.includes(change.kind));
   const events = entries.flatMap(({ change, amends }, index) =>
     amends === undefined && (TOLD.includes(change.kind) || !isLasting) ? [version + index + 1] : [],
   );
-  return { job: first.job, events };
+  return { job: first.job, events, ...(crew.length > 0 && { crew }) };
 }
 
 /** That the team is to read something is done once, not again with every answer that follows. */
@@ -290,11 +166,14 @@ function markStep(turn: Turn, shown: Show, entered: NonNullable<StepChange["ente
 }
 
 /** Nothing of the answer is done; what was told before is kept all the same. */
-function refused(writing: JobWriting, shown: Show, draft: Draft, stopped: JobRefusal): Written {
-  const { language } = writing.person;
-  const card = buildNoticeCard(shown.card.title, [sayJobRefusal(language, stopped)], [], "problem");
+function refused(writing: JobWriting, shown: Show, draft: Draft, stopped: JobRefusal | CrewRefusal): Written {
+  const card = buildNoticeCard(shown.card.title, [sayRefusal(writing.person.language, stopped)], [], "problem");
   const { acts: _, ...rest } = shown;
   return finishDraft(writing, { ...rest, card }, draft);
+}
+
+function sayRefusal(language: Language, stopped: JobRefusal | CrewRefusal): string {
+  return isCrewRefusal(stopped) ? sayCrewRefusal(language, stopped) : sayJobRefusal(language, stopped);
 }
 
 function withNotes(shown: Show, notes: readonly TextBlock[]): Show {

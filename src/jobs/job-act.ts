@@ -1,3 +1,4 @@
+import type { CrewChange } from "../crew/crew-event.ts";
 import type { AnswerTable, Finding } from "../declaration/answer.ts";
 import type { JobChange } from "./job.ts";
 
@@ -18,14 +19,12 @@ export type JobAct =
       readonly place: string;
       readonly day?: string;
     }
-  /** A change of the open job, or of the one that is named. */
-  | {
-      readonly kind: "change";
-      readonly change: JobChange;
-      readonly job?: string;
-      /** Number of the entry that it puts right. */
-      readonly amends?: number;
-    }
+  /** A change of the open job, or of the one that is named; `amends`: number of the event that it puts right. */
+  | { readonly kind: "change"; readonly change: JobChange; readonly job?: string; readonly amends?: number }
+  /** A change of people, trucks or stock; `amends`: number of the event that is taken back. */
+  | { readonly kind: "crew"; readonly change: CrewChange; readonly amends?: number }
+  /** The team reads what the message wrote into jobs. */
+  | { readonly kind: "announce" }
   /** The team reads what became of the open job. */
   | { readonly kind: "summary" }
   /** How a cause was found is written down, and the team reads it where that is wanted. */

@@ -47,6 +47,7 @@ export interface JobTexts {
   readonly savedNote: (job: string) => string;
   readonly savedIn: (job: string) => string;
   readonly savedPlan: (job: string, day: string, people: string) => string;
+  readonly withdrawnIn: (job: string, entry: string) => string;
   readonly takenBack: (job: string) => string;
   readonly staysInJob: (job: string) => string;
   readonly notSaved: (job: string, why: string) => string;

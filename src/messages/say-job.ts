@@ -62,12 +62,18 @@ export function buildLostPostsCard(language: Language, lost: readonly KeptPost[]
   return first === undefined ? undefined : buildNoticeCard(texts.lostPostsTitle, [first, ...others], [], "problem");
 }
 
-/** What a message wrote into jobs, a line each, as it stands under the card. Openings are what the card itself says. */
+/**
+ * What a message wrote into jobs, a line each, as it stands under the card. Openings are what the card itself says.
+ * @param events of the jobs of which it can be said what stood before
+ */
 export function sayWritten(voice: Voice, entries: readonly JobEntry[], events: readonly JobEvent[]): readonly string[] {
   const texts = JOB_TEXTS[voice.language];
   return entries.flatMap(({ job, change, amends }): readonly string[] => {
-    if (amends !== undefined) return sayAmendment(voice, change, amends, events);
+    const before = amends === undefined ? undefined : standingBefore(events, job, amends);
+    if (before !== undefined) return sayAmendment(voice, change, String(amends), before, events);
     switch (change.kind) {
+      case "withdrawn":
+        return [texts.withdrawnIn(job, String(amends ?? ""))];
       case "facts":
         return [
           texts.savedFacts(job, list(Object.keys(change.facts).map((fact) => labelOfKept(voice, change.topic, fact)))),
@@ -102,14 +108,22 @@ export function sayWritten(voice: Voice, entries: readonly JobEntry[], events: r
 }
 
 /** What stood and what stands now; the first entry and the newest amendment of it are one. */
-function sayAmendment(voice: Voice, change: JobChange, amends: number, events: readonly JobEvent[]): readonly string[] {
+function sayAmendment(
+  voice: Voice,
+  change: JobChange,
+  entry: string,
+  before: JobChange,
+  events: readonly JobEvent[],
+): readonly string[] {
   const texts = HISTORY_TEXTS[voice.language];
-  const before = effectsOf(events).find(({ number }) => number === rootOf(events, amends));
-  if (before === undefined) return [];
-  const was = sayChange(voice, before.change, events);
-  const entry = String(amends);
+  const was = sayChange(voice, before, events);
   if (change.kind === "withdrawn") return [texts.wasTakenBack(entry, was)];
   return [texts.was(entry, was), texts.is(entry, sayChange(voice, change, events))];
+}
+
+function standingBefore(events: readonly JobEvent[], job: string, amends: number): JobChange | undefined {
+  const own = events.filter((event) => event.job === job);
+  return effectsOf(own).find(({ number }) => number === rootOf(own, amends))?.change;
 }
 
 function list(words: readonly string[]): string {

@@ -1,4 +1,5 @@
 import type { ConversationState } from "../conversation/state.ts";
+import type { CrewEntry, CrewEvent } from "../crew/crew-event.ts";
 import type { RaisedCaution } from "../declaration/answer.ts";
 import type { Job, JobEntry, JobEvent, JobStatus } from "../jobs/job.ts";
 import type { Card } from "../messages/card.ts";
@@ -67,6 +68,10 @@ export interface WorkspaceStore {
   jobHistory(number: string): Promise<readonly JobEvent[]>;
   /** Everything that happened to all jobs, job by job, oldest first. */
   allHistory(): Promise<readonly JobEvent[]>;
+  /** Everybody who was ever met or stands in the books. */
+  listPeople(): Promise<readonly Person[]>;
+  /** What was said of people, trucks and stock after the event of this number, 0 for all; oldest first. */
+  crewHistory(after: number): Promise<readonly CrewEvent[]>;
   /** A job number that nobody else is given; numbers may be left out. */
   nextJobNumber(): Promise<string>;
   /** True when a post of this id was ever written, whatever became of it. */
@@ -77,7 +82,8 @@ export interface WorkspaceStore {
   channelCards(channel: string, most: number): Promise<readonly ChannelCard[]>;
   /**
    * Commits one exchange: all of it or nothing. An error with the code "job_changed" says that a job is no longer the
-   * version that the person saw; "job_refused" that an entry has no job or event to go to.
+   * version that the person saw, "crew_changed" the same of the crew; "job_refused" that an entry has no job or event to
+   * go to. Whose role changes may do from then on what the new role may.
    */
   commit(exchange: Exchange): Promise<void>;
   /**
@@ -152,6 +158,14 @@ export interface Exchange {
   readonly marks?: readonly CautionMark[];
   /** What this message wrote into jobs, in this order. */
   readonly jobs?: readonly JobEntry[];
+  /** What this message says of people, trucks and stock; without entries it only holds while nobody else says more. */
+  readonly crew?: CrewWriting;
   /** What is to be told to channels once this is committed. */
   readonly posts?: readonly Post[];
+}
+
+export interface CrewWriting {
+  /** Number of the last event that the person saw, 0 for none. */
+  readonly version: number;
+  readonly entries: readonly CrewEntry[];
 }

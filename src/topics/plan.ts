@@ -1,10 +1,21 @@
 import type { Books } from "../books/books.ts";
-import { CREW_WORDS, partWord, personName } from "../crew/crew-words.ts";
 import { addDays } from "../crew/days.ts";
-import { type Change, type Explanation, explainPlan } from "../crew/explain-plan.ts";
+import { type Explanation, explainPlan } from "../crew/explain-plan.ts";
 import { planCase } from "../crew/plan-case.ts";
+import { tabulateFaults } from "../crew/plan-faults.ts";
 import { type Plan, type PlanCase, solvePlan } from "../crew/plan-model.ts";
-import type { Answer, AnswerTable, FindingOf, FindingSpecs, OutOfRange } from "../declaration/answer.ts";
+import {
+  jobOf,
+  PLAN_FINDINGS,
+  type PlanFinding,
+  placeOf,
+  sayNames,
+  tabulateLeft,
+  tabulatePlaced,
+} from "../crew/plan-tables.ts";
+import { confirmPlan, unconfirmed, withdrawPlan } from "../crew/settle-plan.ts";
+import { readPlan, type ShownPlacement, writePlan } from "../crew/written-plan.ts";
+import type { Answer, NextStep, OutOfRange } from "../declaration/answer.ts";
 import { q } from "../declaration/answer.ts";
 import { OUR_HABIT } from "../declaration/common-facts.ts";
 import type { FactSpecs, FactsOf } from "../declaration/facts.ts";
@@ -14,7 +25,7 @@ import { declareTopic } from "../declaration/topic.ts";
 
 const MOST_DAYS = 7;
 const FACTS = {
-  day: { type: "day" },
+  day: { type: "day", unless: "confirm" },
   days: {
     type: "quantity",
     quantity: "count",
@@ -25,50 +36,16 @@ const FACTS = {
     byNameOnly: true,
     default: { value: 1, source: OUR_HABIT },
   },
+  /** A plan in one line, as it was shown; see `written-plan.ts`. */
+  confirm: { type: "text", optional: true, unlisted: true, byNameOnly: true },
+  withdraw: { type: "flag", optional: true, unlisted: true, byNameOnly: true },
 } as const satisfies FactSpecs;
 
-const RESULTS = ["jobs_placed", "jobs_left", "driving"] as const;
-
-const FINDINGS = {
-  ...CREW_WORDS,
-  all_placed: { placed: "count" },
-  some_left: { placed: "count", left: "count" },
-  none_placed: { left: "count" },
-  no_jobs: { day: "word" },
-  no_crew_book: {},
-  too_long: {},
-  proposed: {},
-  hours_are_habit: {},
-  drive_counted: {},
-  before_nothing: {},
-  before_permit: {},
-  before_survey: {},
-  before_both: {},
-  reason_people: {},
-  reason_day_off: { name: "word" },
-  reason_hours: {},
-  reason_two_shared: {},
-  reason_other_day: {},
-  reason_other_crew: {},
-  reason_several: {},
-  reason_unknown: {},
-  place_skill: {},
-  place_tool: {},
-  place_part: {},
-  place_helper: {},
-  place_day_off: { name: "word" },
-  place_hours: {},
-  place_two_shared: {},
-  place_other_day: {},
-  place_other_crew: {},
-  place_none: {},
-  step_ready: { day: "word" },
-  step_week: { day: "word" },
-} as const satisfies FindingSpecs;
+const RESULTS = ["jobs_placed", "jobs_left", "driving", "jobs_confirmed"] as const;
 
 type Facts = FactsOf<typeof FACTS>;
 type Id = (typeof RESULTS)[number];
-type F = FindingOf<typeof FINDINGS>;
+type F = PlanFinding;
 
 /** More than this would take too long to explain one by one. */
 const MOST_EXPLAINED = 8;
@@ -80,20 +57,64 @@ export const plan = declareTopic({
   uses: "office",
   facts: FACTS,
   results: RESULTS,
-  findings: FINDINGS,
+  findings: PLAN_FINDINGS,
   tables: {
     plan: ["day", "job", "place", "people", "work", "drive", "before"],
     left: ["job", "place", "reason", "placed_by"],
+    confirmed: ["day", "job", "place", "people"],
+    faults: ["job", "reason"],
   },
-  compute: (facts, books) => refuse(facts, books) ?? propose(facts, books),
+  // What is told here is about the plan, not about the job that is open.
+  enters: () => [],
+  compute: (facts, books) =>
+    facts.confirm === undefined ? proposeFrom(facts, books) : settle(facts.confirm, facts.withdraw === true, books),
 });
 
-function refuse({ day }: Facts, { crew }: Books): OutOfRange<F> | undefined {
+function proposeFrom({ day = "", days }: Facts, books: Books): Answer<Id, F> | OutOfRange<F> {
+  return refuse(day, books) ?? propose(day, days, books);
+}
+
+/** Confirms what was shown, or takes it back; nothing of it where any of it no longer holds. */
+function settle(typed: string, isWithdrawn: boolean, books: Books): Answer<Id, F> | OutOfRange<F> {
+  const placements = readPlan(typed);
+  if ("unreadable" in placements) {
+    const reason: F = { code: "unreadable", data: { typed: placements.unreadable } };
+    return { kind: "out-of-range", fact: "confirm", value: typed, reason };
+  }
+  const { asker } = books;
+  if (asker === undefined) return said({ code: "in_chat", data: {} }, "no", 0);
+  if (asker.role === "technician") return said({ code: "for_office", data: {} }, "no", 0);
+  const settled = isWithdrawn ? withdrawPlan(placements, books) : confirmPlan(placements, books);
+  if ("faults" in settled)
+    return { ...said({ code: "not_confirmed", data: {} }, "no", 0), tables: [tabulateFaults(settled.faults, books)] };
+  const jobs = q("count", placements.length);
+  const plain = placements.map(({ version: _, ...placement }) => placement);
+  return {
+    ...said({ code: isWithdrawn ? "withdrawn" : "confirmed", data: { jobs } }, "good", placements.length),
+    tables: [
+      {
+        id: "confirmed",
+        rows: placements.map(({ job, day, people }) => [day, job, placeOf(job, books), sayNames(people, books)]),
+      },
+    ],
+    acts: settled.acts,
+    next: isWithdrawn
+      ? []
+      : [{ say: { code: "step_withdraw", data: {} }, request: `plan withdraw=yes confirm=${writePlan(plain)}` }],
+  };
+}
+
+function said(headline: F, verdict: "good" | "no", jobs: number): Answer<Id, F> {
+  const results = [numberResult("jobs_confirmed" as const, q("count", jobs), "n", {}, SOLVED)];
+  return { kind: "answer", verdict, headline, results, findings: [] };
+}
+
+function refuse(day: string, { crew }: Books): OutOfRange<F> | undefined {
   if (crew.members.length > 0) return undefined;
   return { kind: "out-of-range", fact: "day", value: day, reason: { code: "no_crew_book", data: {} } };
 }
 
-function propose({ day, days }: Facts, books: Books): Answer<Id, F> | OutOfRange<F> {
+function propose(day: string, days: number, books: Books): Answer<Id, F> | OutOfRange<F> {
   const range = Array.from({ length: days }, (_, index) => addDays(day, index));
   const known = planCase(books, range);
   if (known.jobs.length === 0) return nothingToPlan(day);
@@ -125,6 +146,7 @@ function answer(
   books: Books,
 ): Answer<Id, F> {
   const [placed, left] = [q("count", solved.placed.length), q("count", solved.left.length)];
+  const open = unconfirmed(solved, books.jobs);
   const drive_s = solved.placed.reduce((sum, one) => sum + one.people.length * jobOf(known, one.job).drive_s, 0);
   return {
     kind: "answer",
@@ -136,7 +158,7 @@ function answer(
       numberResult("driving", q("time", drive_s), "min sum t", {}, SOLVED),
     ],
     findings: [
-      { code: "proposed", data: {} },
+      { code: open.length > 0 || solved.placed.length === 0 ? "proposed" : "stands_already", data: {} },
       { code: "hours_are_habit", data: {} },
       { code: "drive_counted", data: {} },
     ],
@@ -145,12 +167,32 @@ function answer(
       ...(explained.length > 0 ? [tabulateLeft(explained, books)] : []),
     ],
     next: [
+      ...(mayConfirm(books) ? offerConfirming(open) : []),
       { say: { code: "step_ready", data: { day } }, request: `ready day=${day}` },
       ...(known.days.length < MOST_DAYS
         ? [{ say: { code: "step_week" as const, data: { day } }, request: `plan day=${day} days=${MOST_DAYS}` }]
         : []),
     ],
   };
+}
+
+function mayConfirm({ asker }: Books): boolean {
+  return asker !== undefined && asker.role !== "technician";
+}
+
+/** A button carries no more than this [characters]; platforms take about twice as much. */
+const MOST_CARRIED = 900;
+
+/** One button for all of it, or one a day where all would not fit. */
+function offerConfirming(open: readonly ShownPlacement[]): readonly NextStep<F>[] {
+  if (open.length === 0) return [];
+  const whole = writePlan(open);
+  if (whole.length <= MOST_CARRIED)
+    return [{ say: { code: "step_confirm", data: {} }, request: `plan confirm=${whole}` }];
+  return [...new Set(open.map(({ day }) => day))].map((day) => ({
+    say: { code: "step_confirm_day", data: { day } },
+    request: `plan confirm=${writePlan(open.filter((one) => one.day === day))}`,
+  }));
 }
 
 function judge({ placed, left }: Plan): "good" | "caution" | "no" {
@@ -162,86 +204,4 @@ function headline({ placed, left }: Plan): F {
   if (left.length === 0) return { code: "all_placed", data: { placed: q("count", placed.length) } };
   if (placed.length === 0) return { code: "none_placed", data: { left: q("count", left.length) } };
   return { code: "some_left", data: { placed: q("count", placed.length), left: q("count", left.length) } };
-}
-
-function jobOf(known: PlanCase, id: string): PlanCase["jobs"][number] {
-  const job = known.jobs.find((one) => one.id === id);
-  if (job === undefined) throw new Error(`the plan has no job ${id}`);
-  return job;
-}
-
-function tabulatePlaced(known: PlanCase, { placed }: Plan, books: Books): AnswerTable<F> {
-  const inOrder = [...placed].sort((a, b) => `${a.day} ${a.job}`.localeCompare(`${b.day} ${b.job}`));
-  return {
-    id: "plan",
-    rows: inOrder.map(({ job, day, people }) => {
-      const { work_s, drive_s } = jobOf(known, job);
-      const who = people.map((person) => personName(person, books)).join(", ");
-      return [day, job, placeOf(job, books), who, q("time", work_s), q("time", drive_s), sayBefore(job, books)];
-    }),
-  };
-}
-
-function placeOf(number: string, { jobs }: Books): string {
-  return jobs.find((job) => job.number === number)?.place ?? "";
-}
-
-/** What the job must still have before its day. */
-function sayBefore(number: string, { jobs }: Books): F {
-  const job = jobs.find((one) => one.number === number);
-  if (job === undefined || job.status === "called_back") return { code: "before_nothing", data: {} };
-  const [noPermit, noSurvey] = [job.permit === undefined, job.status === "planned"];
-  if (noPermit && noSurvey) return { code: "before_both", data: {} };
-  if (noPermit) return { code: "before_permit", data: {} };
-  return { code: noSurvey ? "before_survey" : "before_nothing", data: {} };
-}
-
-/** A line for each change that would place a job; where several are needed together, they stand under one another. */
-function tabulateLeft(explained: readonly Explanation[], books: Books): AnswerTable<F> {
-  const rows = explained.flatMap(({ job, alone, together }) => {
-    const place = placeOf(job, books);
-    if (alone.length > 0) return alone.map((change) => [job, place, reason(change, books), placedBy(change, books)]);
-    const changes = together.map((change) => [
-      job,
-      place,
-      { code: "reason_several" as const, data: {} },
-      named(change, books),
-    ]);
-    const none: readonly F[] = [
-      { code: "reason_unknown", data: {} },
-      { code: "place_none", data: {} },
-    ];
-    return changes.length > 0 ? changes : [[job, place, ...none]];
-  });
-  return { id: "left", rows };
-}
-
-/** What stands in the way, by its name. */
-function reason(change: Change, books: Books): F {
-  switch (change.is) {
-    case "skill":
-      return { code: change.skill, data: {} };
-    case "tool":
-      return partWord(change.tool, books);
-    case "part":
-      return partWord(change.part, books);
-    case "helper":
-      return { code: "reason_people", data: {} };
-    case "day_off":
-      return { code: "reason_day_off", data: { name: personName(change.person, books) } };
-    default:
-      return { code: `reason_${change.is}`, data: {} };
-  }
-}
-
-function placedBy(change: Change, books: Books): F {
-  if (change.is === "day_off") return { code: "place_day_off", data: { name: personName(change.person, books) } };
-  return { code: `place_${change.is}`, data: {} };
-}
-
-/** Among several changes each says what it is about, not only what is done about it. */
-function named(change: Change, books: Books): F {
-  return change.is === "skill" || change.is === "tool" || change.is === "part"
-    ? reason(change, books)
-    : placedBy(change, books);
 }

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Caller, Exchange, Person, Store } from "../../src/ports/store.ts";
 import { SAMPLE_CARDS } from "../support/sample-cards.ts";
 import { ANN, BEN, card, exchangeOf, STRANGER, stateWith } from "../support/store-samples.ts";
+import { describeCrewContract } from "./crew-contract.ts";
 import { describeJobContract } from "./job-contract.ts";
 import { describeOutboxContract } from "./outbox-contract.ts";
 import { describeReferencesContract } from "./references-contract.ts";
@@ -38,6 +39,7 @@ export function describeStoreContract(kind: StoreUnderTest): void {
     checkLinks();
     checkMarks();
     describeJobContract(meet);
+    describeCrewContract(meet);
     describeOutboxContract(meet, () => store);
     describeReferencesContract(() => store);
     checkIsolation();

@@ -35,6 +35,7 @@ const MIGRATIONS: readonly { readonly first: RegExp; readonly last: RegExp }[] =
   { first: /"job"/, last: /"job_event_no_delete"/ },
   { first: /"post"/, last: /"channel_card_by_channel"/ },
   { first: /"name":"post"[^{}]*follows/, last: /"name":"channel_card"[^{}]*follows/ },
+  { first: /"crew_event"/, last: /"crew_event_no_delete"/ },
   { first: /"slack_installation"/, last: /"slack_installation"/ },
   { first: /"teams_conversation"/, last: /"teams_conversation"/ },
   { first: /"name":"caution_mark"[^{}]*"job\\" text/, last: /"name":"caution_mark_by_job"/ },

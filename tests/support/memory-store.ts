@@ -1,4 +1,6 @@
 import type { ConversationState } from "../../src/conversation/state.ts";
+import { type CrewEvent, standingEvents } from "../../src/crew/crew-event.ts";
+import { projectRoles } from "../../src/crew/project-crew.ts";
 import { pickDue } from "../../src/jobs/due-posts.ts";
 import type { Job, JobEntry, JobEvent } from "../../src/jobs/job.ts";
 import { refuseStandIn } from "../../src/jobs/job-rules.ts";
@@ -37,6 +39,8 @@ interface Rows {
   readonly codes: Map<string, { readonly person: string; readonly expires_ms: number }>;
   /** Events by the number of their job. */
   readonly jobs: Map<string, readonly JobEvent[]>;
+  /** Oldest first. */
+  readonly crew: CrewEvent[];
   lastJob: number;
   /** Oldest first. */
   readonly posts: KeptPost[];
@@ -116,6 +120,8 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
     },
     jobHistory: async (number) => copy(rows.jobs.get(number) ?? []),
     allHistory: async () => copy([...rows.jobs].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, events]) => events)),
+    listPeople: async () => copy([...rows.people.values()].sort((a, b) => a.name.localeCompare(b.name))),
+    crewHistory: async (after) => copy(rows.crew.filter(({ number }) => number > after)),
     nextJobNumber: async () => {
       do rows.lastJob += 1;
       while (rows.jobs.has(String(rows.lastJob)));
@@ -127,6 +133,7 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
     commit: async (exchange) => {
       throwOnce(faults, "failCommit");
       const jobs = withEntries(rows.jobs, exchange.jobs ?? [], exchange, door);
+      const crew = withCrew(rows.crew, exchange, door);
       if (rows.deliveries.has(exchange.delivery)) throw new Error("this delivery is there already");
       const { person, conversation, state, delivery, card, at_ms, carriedFrom, marks = [] } = copy(exchange);
       rows.people.set(person.id, person);
@@ -145,6 +152,11 @@ function openRows(workspace: string, rows: Rows, door: Door, faults: StoreFaults
       for (const mark of marks) rows.marks.unshift({ ...mark, by: person.name, at_ms, door, conversation });
       rows.deliveries.set(delivery, card);
       for (const [number, events] of jobs) rows.jobs.set(number, copy(events));
+      rows.crew.push(...copy(crew));
+      for (const [id, role] of projectRoles([], rows.crew)) {
+        const known = rows.people.get(id);
+        if (known !== undefined) rows.people.set(id, { ...known, role });
+      }
       for (const post of copy(exchange.posts ?? [])) rows.posts.push(newPost(workspace, post, at_ms));
       commits.push(exchange);
       throwOnce(faults, "loseConfirmation");
@@ -197,6 +209,18 @@ function withEntries(
     jobs.set(job, [...events, event]);
   }
   return jobs;
+}
+
+/** What an exchange adds to what was said of the crew; nothing is changed when one of it is refused. */
+function withCrew(before: readonly CrewEvent[], { crew, person, at_ms }: Exchange, door: Door): readonly CrewEvent[] {
+  if (crew === undefined) return [];
+  if (crew.version !== before.length) throw coded("crew_changed");
+  const standing = standingEvents(before);
+  return crew.entries.map(({ change, amends }, index): CrewEvent => {
+    if (amends !== undefined && !standing.some(({ number }) => number === amends)) throw coded("job_refused");
+    const who = { by: person.name, said_by: person.id, at_ms, door };
+    return { number: before.length + index + 1, change, ...(amends !== undefined && { amends }), ...who };
+  });
 }
 
 function coded(code: string): Error {
@@ -302,6 +326,7 @@ function emptyRows(): Rows {
     marks: [],
     codes: new Map(),
     jobs: new Map(),
+    crew: [],
     lastJob: 1000,
     posts: [],
     channels: new Map(),

@@ -53,7 +53,7 @@ export function stateWith(walkId?: string): ConversationState {
     past: [
       { walk: walk("before"), parked: [] },
       { units: "us", language: "en" },
-      { job: "1002", entered: { job: "1001", events: [3, 4] } },
+      { job: "1002", entered: { job: "1001", events: [3, 4], crew: [5] } },
       { marked: [{ caution: "relief_setting_high", about: "{}" }] },
     ],
   };

@@ -73,6 +73,7 @@ export const jobs: JobTexts = {
   savedNote: (job) => `Note kept in job ${job}.`,
   savedPlan: (job, day, people) => `Job ${job} is planned for ${day}: ${people}.`,
   savedParts: (job, kinds) => `Parts kept in job ${job}: ${kinds} kinds.`,
+  withdrawnIn: (job, entry) => `Taken back in job ${job}: entry ${entry}.`,
   takenBack: (job) => `Taken back in job ${job} too.`,
   staysInJob: (job) => `Job ${job} stays as it was written down. A manager can put it right.`,
   notSaved: (job, why) => `Not kept in job ${job}. ${why}`,

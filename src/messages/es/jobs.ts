@@ -77,6 +77,7 @@ export const jobs: JobTexts = {
   savedNote: (job) => `Nota guardada en el trabajo ${job}.`,
   savedPlan: (job, day, people) => `El trabajo ${job} queda previsto para el ${day}: ${people}.`,
   savedParts: (job, kinds) => `Piezas guardadas en el trabajo ${job}: ${kinds} clases.`,
+  withdrawnIn: (job, entry) => `Retirada del trabajo ${job} la anotación ${entry}.`,
   takenBack: (job) => `También se retiró del trabajo ${job}.`,
   staysInJob: (job) => `El trabajo ${job} queda como se anotó. Un gerente puede corregirlo.`,
   notSaved: (job, why) => `No se guardó en el trabajo ${job}. ${why}`,
