@@ -47,8 +47,8 @@ describe("the trail of a fault in the open job", () => {
     expect(new Set(told.map(({ at_ms }) => at_ms)).size).toBe(2);
     const shown = await sayAll(desk, "stop", "job");
     const rows = shown.blocks.flatMap((block) => (block.kind === "rows" ? [block] : []));
-    expect(rows.find(({ heading }) => heading === "Looked at for the fault")?.rows).toContainEqual(
-      expect.objectContaining({ value: "no hot water", note: "from Ana" }),
+    expect(rows.find(({ heading }) => heading === "Fault walk")?.rows).toContainEqual(
+      expect.objectContaining({ value: "no hot water", note: expect.stringContaining("Ana") }),
     );
   });
 

@@ -111,7 +111,7 @@ describe("putting an entry right", () => {
       posts()
         .slice(before)
         .map(({ updates }) => updates),
-    ).toEqual([posts()[0]?.id]);
+    ).toEqual([posts()[0]?.id, posts()[1]?.id]);
   });
 
   test("asks for what is right when only the number is said", async () => {
