@@ -77,7 +77,7 @@ export const today = declareTopic({
   results: RESULTS,
   findings: FINDINGS,
   tables: {
-    now: ["job", "place", "unit", "left"],
+    now: ["job", "place", "left"],
     next: ["day", "job", "place", "left"],
     items: ["job", "what", "due"],
     days: ["day", "jobs", "ready"],
@@ -232,7 +232,8 @@ function filled(tables: readonly { readonly id: string; readonly rows: Rows }[])
 }
 
 function nowRow({ job, left }: MyJob, books: Books): Rows[number] {
-  return [job.number, job.place, unitName(job.model, books), left];
+  const unit = unitName(job.model, books);
+  return [job.number, typeof unit === "string" ? `${job.place}, ${unit}` : job.place, left];
 }
 
 function nextRow({ job, left }: MyJob): Rows[number] {

@@ -56,7 +56,7 @@ export const texts: TopicTexts<typeof today> = {
     step_help: () => "What I can do",
   },
   tables: {
-    now: { title: "Today", columns: { job: "Job", place: "Place", unit: "Unit", left: "Left to do" } },
+    now: { title: "Today", columns: { job: "Job", place: "Where, what", left: "Left to do" } },
     next: { title: "Next", columns: { day: "Day", job: "Job", place: "Place", left: "Left to do" } },
     items: { title: "Items to see to", columns: { job: "Job", what: "What", due: "When" } },
     days: { title: "Days", columns: { day: "Day", jobs: "Jobs", ready: "Ready?" } },

@@ -57,7 +57,7 @@ export const texts: TopicTexts<typeof today> = {
     step_help: () => "Qué puedo hacer",
   },
   tables: {
-    now: { title: "Hoy", columns: { job: "Trabajo", place: "Lugar", unit: "Equipo", left: "Por hacer" } },
+    now: { title: "Hoy", columns: { job: "Trabajo", place: "Dónde, qué", left: "Por hacer" } },
     next: { title: "Después", columns: { day: "Día", job: "Trabajo", place: "Lugar", left: "Por hacer" } },
     items: { title: "Pendientes por atender", columns: { job: "Trabajo", what: "Qué", due: "Cuándo" } },
     days: { title: "Días", columns: { day: "Día", jobs: "Trabajos", ready: "¿Listo?" } },
