@@ -1,17 +1,22 @@
+import { parseCommand } from "../conversation/commands.ts";
 import { converse } from "../conversation/converse.ts";
+import { findTopic } from "../conversation/grammar/find-topic.ts";
 import type { Decision, Show, Turn } from "../conversation/turn.ts";
 import { buildFilesCard, isNotUnderstood, noteFiles } from "../messages/build-files-card.ts";
 import { voiceFor } from "../messages/voice.ts";
+import { foldText } from "../units/fold-text.ts";
+import { normaliseText } from "../units/normalise-text.ts";
 import type { FilesTaken } from "./keep-files.ts";
 import type { TakenTurn } from "./take-turn.ts";
 
 /**
  * What a message with photos or papers means: they go to the job that is talked about, or that the message names. Words
- * beside them are taken as ever; words that ask nothing are a note of the job.
+ * beside them say what is to be seen and are a note of that job, unless they begin as a request, steer, or answer a walk.
  */
 export function takeFiles(turn: Turn, files: FilesTaken): TakenTurn {
   const said = turn.text.trim();
-  const decision = said === "" && turn.form === undefined ? undefined : converse(turn);
+  const isSilent = turn.form === undefined && (said === "" || isCaption(turn, said));
+  const decision = isSilent ? undefined : converse(turn);
   if (decision !== undefined && !isIdle(turn, decision)) return { turn, decision: noted(turn, decision, files) };
   const { language } = turn.reader;
   const shown: Show = {
@@ -23,6 +28,17 @@ export function takeFiles(turn: Turn, files: FilesTaken): TakenTurn {
       said !== "" && { acts: [{ kind: "change" as const, change: { kind: "note" as const, text: said } }] }),
   };
   return { turn, decision: shown };
+}
+
+/** A number of a job, or what people say of its record without the word for it. */
+const OF_A_JOB = /^(?:#?\s?\d{3,9}\b|(?:history|historial|note|nota)\b)/i;
+
+/** Words beside a photo that ask for nothing: what a request would find somewhere in them is what the photo shows. */
+function isCaption({ job, state, aim, library }: Turn, said: string): boolean {
+  if (job === undefined || state.walk !== undefined || aim !== undefined) return false;
+  const text = normaliseText(said);
+  if (OF_A_JOB.test(text) || parseCommand(text) !== undefined) return false;
+  return findTopic(foldText(text), library, undefined)?.span?.start !== 0;
 }
 
 /** Words that came to nothing, such as what is to be seen on a photo. */

@@ -55,6 +55,15 @@ describe("photos and papers sent to the desk", () => {
     ]);
   });
 
+  test.each(["the pan under the heater", "new relief valve, 3/4 in", "no hot water before, see the breaker"])(
+    "are not taken for a request by what they show: %s",
+    async (text) => {
+      await begin();
+      expect(await said(text, sent("IMG_1.jpg"))).toContain("Note kept in job 1001.");
+      expect(desk.store.commits.at(-1)?.state.walk).toBeUndefined();
+    },
+  );
+
   test("with words that ask something are kept, and the question is answered", async () => {
     await begin();
     const card = await send("mix 135 to 120 with 50 in", sent("IMG_1.jpg"));
