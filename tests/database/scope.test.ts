@@ -23,6 +23,7 @@ const SCOPED = [
   "job_counter",
   "post",
   "channel_card",
+  "crew_event",
   "teams_conversation",
 ];
 /** The one place, the list of column types, and the history of the schema. */
