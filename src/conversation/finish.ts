@@ -128,7 +128,7 @@ function reopen(
   const walk: Walk = {
     id: purpose.walk,
     topic: answered.topic,
-    facts: toldOnly(answered.facts),
+    facts: withoutRefused(toldOnly(answered.facts), result),
     toAsk: result.kind === "needs-facts" ? result.missing : [result.fact],
     asked: [],
     ...(purpose.revises !== undefined && { revises: purpose.revises }),
@@ -137,6 +137,12 @@ function reopen(
   const card = buildTableCard(voice, walk, [...run.notes, problem(sayRefused(voice, result))]);
   if (card === undefined) return cannot(run, voice, result);
   return end(run, withStep(run.before, { ...run.state, walk }), card);
+}
+
+/** What was refused is no answer that could be kept. */
+function withoutRefused(facts: KnownFacts, result: NeedsFacts | OutOfRange): KnownFacts {
+  if (result.kind === "needs-facts") return facts;
+  return Object.fromEntries(Object.entries(facts).filter(([fact]) => fact !== result.fact));
 }
 
 function cannot(run: Run, voice: TopicVoice, result: NeedsFacts | OutOfRange): Show {

@@ -1,3 +1,5 @@
+import { isInitialsOrNickname } from "../jobs/customer.ts";
+import { foldText } from "../units/fold-text.ts";
 import type { Scene } from "./turn.ts";
 
 const TOPIC = "job";
@@ -13,6 +15,8 @@ const OF_A_JOB = /^(?:history|historial|note|nota)\b(?=[\s:,]|$)/i;
 export function sayJob(scene: Scene): Scene {
   const { text, state, names, library } = scene;
   if (!library.topics.has(TOPIC)) return scene;
+  const begun = sayNewJob(scene);
+  if (begun !== undefined) return begun;
   const said: Scene = { ...scene, text: `${TOPIC} ${text}` };
   const about = state.walk?.topic ?? state.last?.topic;
   if (OF_A_JOB.test(text) && state.walk === undefined) return said;
@@ -25,4 +29,31 @@ export function sayJob(scene: Scene): Scene {
   if (isSigned) return isKnown || state.walk === undefined ? named : scene;
   if (state.walk !== undefined) return scene;
   return isKnown || about === undefined || about === TOPIC ? named : scene;
+}
+
+const NEW_JOB = /^(?:job|trabajo)\s+(?:new|nuevo)\s+(?:for\s+|para\s+)?([^=]+)$/i;
+const DAY = /^\d{4}-\d{2}-\d{2}$/;
+
+/** "job new T. M. Ostrowick 2026-11-27": who it is for, then where and when, as people write it down in one line. */
+function sayNewJob(scene: Scene): Scene | undefined {
+  const [, told = ""] = NEW_JOB.exec(scene.text.trim()) ?? [];
+  const words = told.split(/[\s,]+/).filter((word) => word !== "");
+  const day = DAY.test(words.at(-1) ?? "") ? words.pop() : undefined;
+  const town = takePlace(words, scene);
+  const customer = words.join(" ");
+  if (!isInitialsOrNickname(customer)) return undefined;
+  const pairs = [`customer=${customer}`, ...(town ? [`town=${town}`] : []), ...(day ? [`day=${day}`] : [])];
+  return { ...scene, text: `${TOPIC} new ${pairs.join(" ")}` };
+}
+
+/** Takes the name of a place of the books off the end of some words. */
+function takePlace(words: string[], { books }: Scene): string | undefined {
+  for (const { name } of books?.places ?? []) {
+    const own = name.split(" ");
+    const last = words.slice(-own.length).join(" ");
+    if (words.length <= own.length || foldText(last) !== foldText(name)) continue;
+    words.splice(-own.length);
+    return name;
+  }
+  return undefined;
 }

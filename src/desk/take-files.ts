@@ -34,8 +34,8 @@ export function takeFiles(turn: Turn, files: FilesTaken): TakenTurn {
 const OF_A_JOB = /^(?:#?\s?\d{3,9}\b|(?:history|historial|note|nota)\b)/i;
 
 /** Words beside a photo that ask for nothing: what a request would find somewhere in them is what the photo shows. */
-function isCaption({ job, state, aim, library }: Turn, said: string): boolean {
-  if (job === undefined || state.walk !== undefined || aim !== undefined) return false;
+function isCaption({ state, aim, library }: Turn, said: string): boolean {
+  if (state.walk !== undefined || aim !== undefined) return false;
   const text = normaliseText(said);
   if (OF_A_JOB.test(text) || parseCommand(text) !== undefined) return false;
   return findTopic(foldText(text), library, undefined)?.span?.start !== 0;

@@ -65,6 +65,23 @@ describe("the history of a job", () => {
   });
 });
 
+describe("a job begun in one line", () => {
+  test.each([
+    ["job new T. M. Ostrowick 2026-11-27", { customer: "T. M.", place: "Ostrowick", day: "2026-11-27" }],
+    ["trabajo nuevo para Tia Zoraida, Ostrowick 2026-11-27", { customer: "Tia Zoraida", place: "Ostrowick" }],
+  ])("%s", async (text, kept) => {
+    const desk = openDesk();
+    await desk.say(text);
+    expect(await jobOf(desk.store, "1001")).toMatchObject(kept);
+  });
+
+  test("asks for whom when more is said than initials or a nickname, and keeps nothing of it", async () => {
+    const desk = openDesk();
+    await desk.say("job new Theodora Maplethorpe of Elm Street 12, Ostrowick");
+    expect(await jobOf(desk.store, "1001")).toBeUndefined();
+  });
+});
+
 describe("putting an entry right", () => {
   const told = (card: Card) => textsOf(card).slice(-2);
 
