@@ -1,4 +1,4 @@
-import { chmod, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PassThrough } from "node:stream";
@@ -153,10 +153,9 @@ describe("save", () => {
     expect(heard.map(({ text }) => text)).toEqual(["job 1003", "job 1003"]);
   });
 
-  test.skipIf(process.getuid?.() === 0)("says so where it may not write", async () => {
-    await chmod(folder, 0o500);
-    expect((await type(["job 1003", "save 1 ~"])).printed).toContain("I may not write to");
-    await chmod(folder, 0o700);
+  test("says so where it cannot write", async () => {
+    // A name that no file system takes, whoever writes.
+    expect((await type(["job 1003", `save 1 ~/${"n".repeat(300)}`])).printed).toContain("I may not write to");
   });
 
   test("is a word for the desk where no file is on the screen", async () => {
