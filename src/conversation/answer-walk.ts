@@ -50,8 +50,9 @@ export function answerWalk(scene: Scene, walk: Walk): Decision {
   if (reading !== undefined) return reading;
   const heard = hearAbout(scene, walk.topic, text);
   if ("topic" in heard) return startRequest(scene, heard);
-  const isOwn = scene.library.topics.get(walk.topic)?.asksAnew === true;
-  const asksAnew = isOwn || walk.revises !== undefined || walk.unsettled !== undefined;
+  const topic = scene.library.topics.get(walk.topic);
+  const isOwn = topic?.asksAnew === true;
+  const asksAnew = isOwn || topic?.opensAnew === true || walk.revises !== undefined || walk.unsettled !== undefined;
   if (asksAnew && opensTopic(scene, walk.topic, text)) return startOver(scene, walk.topic);
   // What was wanted is known already there; a name or some words can only be the answer.
   if (isOwn && fact !== undefined && own?.ok) return takeGiven(scene, walk, fact, own.known);

@@ -54,6 +54,10 @@ export interface DayFact extends FactCommon<string> {
 /** What somebody says in their own words; the words of a request that are no other fact land here. */
 export interface TextFact extends FactCommon<string> {
   readonly type: "text";
+  /** A name fact of the topic: an amount beside such a name is this, with or without a sign ("mixing-valve=+2"). */
+  readonly amountOf?: string;
+  /** True: a name of the books or the word of a flag ends it: "tool=TH-3 wren gone". */
+  readonly isShort?: true;
   /** True: its word needs no sign, and all that stands behind it is meant: "note the dog bites". */
   readonly takesRest?: true;
   /** Another fact of the topic, a quantity: a measured value typed for this question is kept there instead. */

@@ -48,6 +48,7 @@ export const ready = declareTopic({
   work: "short",
   // The jobs as they stand now, not only those of the books.
   uses: "job",
+  opensAnew: true,
   facts: FACTS,
   results: RESULTS,
   findings: FINDINGS,
