@@ -26,6 +26,7 @@ import type { Decision, Scene } from "./turn.ts";
 import {
   askNext,
   dropTwin,
+  dropTwins,
   dropUnsettled,
   followFacts,
   leaveOut,
@@ -105,7 +106,9 @@ export function takeGiven(
 /** Takes every fact that a message gave, wherever in the walk they stand. */
 export function takeAll(scene: Scene, walk: Walk, heard: Heard): Decision {
   const voice = speakOf(scene.voice, walk.topic);
-  const next = followFacts(voice.topic, walk, takeHeard(settleBy(walk, Object.keys(heard.facts)), heard));
+  const said = Object.keys(heard.facts);
+  const taken = takeHeard(settleBy(walk, said), heard);
+  const next = followFacts(voice.topic, walk, dropTwins(voice.topic, taken, said));
   const notes = Object.entries(heard.facts)
     .filter(([fact, known]) => walk.facts[fact]?.value !== known.value)
     .map(([fact, known]) =>

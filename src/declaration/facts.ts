@@ -45,6 +45,8 @@ export interface NameFact extends FactCommon<string> {
   readonly type: "name";
   /** Which list of the books the name must stand in, so that it can be checked and offered. */
   readonly of: "model" | "place" | "person" | "job" | "anybody" | "truck" | "part";
+  /** Another fact of the topic: an answer is about the one or the other, and the newer one stands. */
+  readonly insteadOf?: string;
 }
 /** A calendar day, written YYYY-MM-DD. */
 export interface DayFact extends FactCommon<string> {

@@ -197,7 +197,8 @@ export const texts: TopicTexts<typeof crew> = {
     here_not: () => "Does not work",
     books_say: () => "This is what the books say, with what was changed in the chat since.",
     registers_decide: () => "The issuer's register and local rules decide who may do what.",
-    is_said: () => "It counts what was said and what jobs used. Say what you load: “crew stock truck-2 mixing-valve +2”.",
+    is_said: () =>
+      "It counts what was said and what jobs used. Say what you load: “crew stock truck-2 mixing-valve +2”.",
     not_saved: () =>
       "Not saved: something is missing. In one line it goes like “crew marisol off 2026-12-24 to 2027-01-02”.",
     what_is_gone: () => "Nothing was taken away. Say what: a license, the id of a tool, or truck=.",
