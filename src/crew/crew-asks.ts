@@ -69,7 +69,8 @@ export function nextCrewFact(known: KnownFacts, books: Books): CrewFactId | unde
   const task = taskOf(has, known["task"]?.value);
   const roles = TASK_ROLES[task];
   const { asker } = books;
-  if (asker !== undefined && roles !== undefined && !roles.includes(asker.role)) return undefined;
+  const isLook = task === "stock" && !has("part") && !has("amount");
+  if (asker !== undefined && roles !== undefined && !roles.includes(asker.role) && !isLook) return undefined;
   // A technician says no more of a tool than how long its calibration counts.
   const isNewTool = task === "tool" && (has("serial") || has("gone"));
   if (isNewTool && asker?.role === "technician") return undefined;
@@ -82,7 +83,7 @@ function isNeedless(task: CrewTask, fact: CrewFactId, known: KnownFacts, { asker
   const told = (id: CrewFactId) => String(known[id]?.value ?? "");
   if (known["gone"]?.value === true) return fact !== "person" && fact !== "credential" && fact !== "tool";
   // A look at what a truck holds names no part.
-  if (task === "stock") return fact !== "truck" && known["part"] === undefined;
+  if (task === "stock") return fact !== "truck" && known["part"] === undefined && known["amount"] === undefined;
   if (task === "tool" && fact === "person") return asker?.role === "technician";
   if (task !== "credential" || fact === "person" || fact === "credential") return false;
   const member = crew.members.find(({ person }) => person === told("person"));

@@ -53,7 +53,7 @@ export const crew = declareTopic({
   enters: () => [],
   compute: (facts, books) => {
     const task = taskOf((fact) => factOf(facts, fact) !== undefined, facts.task);
-    return refuseRole(task, books) ?? tell(task, facts, books);
+    return refuseRole(task, facts, books) ?? tell(task, facts, books);
   },
 });
 
@@ -62,8 +62,10 @@ function factOf(facts: CrewFacts, fact: CrewFactId): unknown {
 }
 
 /** Whoever may not do it is told who may; the rules of the record refuse it too. */
-function refuseRole(task: CrewTask, books: Books): Told | undefined {
+function refuseRole(task: CrewTask, { part, amount }: CrewFacts, books: Books): Told | undefined {
   const { asker } = books;
+  // Everybody may look at what lies in a truck.
+  if (task === "stock" && part === undefined && amount === undefined) return undefined;
   const roles = TASK_ROLES[task];
   if (asker === undefined || roles === undefined || roles.includes(asker.role)) return undefined;
   return notice({ code: roles === LEAD_ROLES ? "for_leads" : "for_office", data: {} }, "no");
@@ -79,7 +81,7 @@ function tell(task: CrewTask, facts: CrewFacts, books: Books): Told {
     case "withdraw":
       return withdraw(facts, books);
     case "stock":
-      if (facts.part === undefined && facts.truck !== undefined) return showStock(facts.truck, books);
+      if (facts.part === undefined && facts.amount === undefined && facts.truck !== undefined) return showStock(facts.truck, books);
       return propose(task, facts, books);
     default:
       return propose(task, facts, books);
