@@ -44,8 +44,9 @@ const READ_AGAINST: Readonly<Record<string, (folder: string, cautions: readonly 
     const people = await readBook(folder, "people", readPeople);
     const { models } = await readBook(folder, "catalogue", readCatalogue);
     const ids = models.map(({ id }) => id);
+    const { parts } = await findKnownIds(folder);
     return counted(
-      (contents) => readNewJobs(contents, people.people, ids),
+      (contents) => readNewJobs(contents, people.people, ids, parts),
       ({ jobs }) => `jobs: ${jobs.length}`,
     );
   },

@@ -193,11 +193,13 @@ export interface Stranger {
  * the catalogue, and the jobs stay as they were.
  * @param people ids in people.yaml
  * @param models ids in the catalogue
+ * @param parts ids in the book of parts; left out where parts are not looked at
  */
 export function findStrangers(
   events: readonly JobEvent[],
   people: readonly string[],
   models: readonly string[],
+  parts?: ReadonlySet<string>,
 ): readonly Stranger[] {
   return events.flatMap(({ job, number: at, person: by, change }) => {
     const named = [by, ...namesIn(change)].filter((name) => !people.includes(name));
@@ -205,21 +207,29 @@ export function findStrangers(
     return [
       ...named.map((name) => ({ job, entry: at, reason: `${name} is nobody in people.yaml` })),
       ...unknown.map((name) => ({ job, entry: at, reason: `${name} is no model of the catalogue` })),
+      ...partsIn(change)
+        .filter((part) => parts?.has(part) === false)
+        .map((part) => ({ job, entry: at, reason: `${part} is no part of parts.yaml` })),
     ];
   });
 }
 
-/** Reads jobs.yaml as one that is to begin a record: every name must be known. */
+function partsIn(change: JobChange): readonly string[] {
+  return change.kind === "parts" ? Object.keys(change.parts) : [];
+}
+
+/** Reads jobs.yaml as one that is to begin a record: every name must be known; parts where the company has their book. */
 export function readNewJobs(
   contents: unknown,
   people: JobsContext["people"],
   models: readonly string[],
+  parts?: ReadonlySet<string>,
 ): BookRead<JobsBook> {
   const book = readJobs(contents, { people });
   if (!book.ok) return book;
   const ids = people.map(({ id }) => id);
   const numbers = [...new Set(book.value.events.map(({ job }) => job))];
-  const faults = findStrangers(book.value.events, ids, models).map(({ job, entry: at, reason }) => ({
+  const faults = findStrangers(book.value.events, ids, models, parts).map(({ job, entry: at, reason }) => ({
     path: ["jobs", numbers.indexOf(job), "entries", at - 1],
     reason,
   }));

@@ -26,6 +26,7 @@ import type { Decision, Scene } from "./turn.ts";
 import {
   askNext,
   dropTwin,
+  dropTwins,
   dropUnsettled,
   followFacts,
   leaveOut,
@@ -50,8 +51,9 @@ export function answerWalk(scene: Scene, walk: Walk): Decision {
   if (reading !== undefined) return reading;
   const heard = hearAbout(scene, walk.topic, text);
   if ("topic" in heard) return startRequest(scene, heard);
-  const isOwn = scene.library.topics.get(walk.topic)?.asksAnew === true;
-  const asksAnew = isOwn || walk.revises !== undefined || walk.unsettled !== undefined;
+  const topic = scene.library.topics.get(walk.topic);
+  const isOwn = topic?.asksAnew === true;
+  const asksAnew = isOwn || topic?.opensAnew === true || walk.revises !== undefined || walk.unsettled !== undefined;
   if (asksAnew && opensTopic(scene, walk.topic, text)) return startOver(scene, walk.topic);
   // What was wanted is known already there; a name or some words can only be the answer.
   if (isOwn && fact !== undefined && own?.ok) return takeGiven(scene, walk, fact, own.known);
@@ -104,7 +106,9 @@ export function takeGiven(
 /** Takes every fact that a message gave, wherever in the walk they stand. */
 export function takeAll(scene: Scene, walk: Walk, heard: Heard): Decision {
   const voice = speakOf(scene.voice, walk.topic);
-  const next = followFacts(voice.topic, walk, takeHeard(settleBy(walk, Object.keys(heard.facts)), heard));
+  const said = Object.keys(heard.facts);
+  const taken = takeHeard(settleBy(walk, said), heard);
+  const next = followFacts(voice.topic, walk, dropTwins(voice.topic, taken, said));
   const notes = Object.entries(heard.facts)
     .filter(([fact, known]) => walk.facts[fact]?.value !== known.value)
     .map(([fact, known]) =>

@@ -4,6 +4,7 @@ import { buildNotUnderstoodCard } from "../messages/build-problem-card.ts";
 import type { TextBlock } from "../messages/card.ts";
 import { problem } from "../messages/notes.ts";
 import { speakOf } from "../messages/voice.ts";
+import { dropFollowUpLead } from "./commands.ts";
 import type { ParsedRequest } from "./grammar/parse-request.ts";
 import { type Elsewhere, type Heard, hearAbout, listen, opensTopic, saysNothing, sortOut, topicHeard } from "./hear.ts";
 import { park } from "./past.ts";
@@ -19,7 +20,7 @@ const NOTHING_HEARD: Heard = { facts: {}, refused: [], unsettled: [] };
 export function takeRequest(scene: Scene): Decision {
   const { text } = scene;
   const { last } = scene.state;
-  if (last !== undefined && !opensTopic(scene, last.topic, text)) {
+  if (last !== undefined && !opensTopic(scene, last.topic, text) && !opensRecords(scene, last)) {
     const heard = hearAbout(scene, last.topic, text);
     if ("topic" in heard) return startRequest(scene, heard);
     if (!saysNothing(heard)) return follow(scene, last, heard);
@@ -29,6 +30,14 @@ export function takeRequest(scene: Scene): Decision {
   const heard = topicHeard(scene.library, text);
   if (heard === undefined) return notUnderstood(scene, parsed);
   return startRequest(scene, { topic: heard, text, parsed: listen(scene, text, heard) });
+}
+
+/** "job 1004 note …" after an answer that knows jobs too is about the record; "and job 1004" follows on. */
+function opensRecords(scene: Scene, last: LastAnswer): boolean {
+  const asksAnew = (topic: string) => scene.library.topics.get(topic)?.asksAnew === true;
+  if (asksAnew(last.topic) || dropFollowUpLead(scene.text) !== scene.text) return false;
+  const { topic } = listen(scene, scene.text.split(/\s+/, 1).join(""));
+  return topic !== undefined && asksAnew(topic);
 }
 
 /** What follows an answer changes it; where every message asks anew, it is a question of its own. */

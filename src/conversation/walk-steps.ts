@@ -1,4 +1,4 @@
-import type { KnownFact, KnownFacts } from "../declaration/facts.ts";
+import type { FactSpec, KnownFact, KnownFacts } from "../declaration/facts.ts";
 import { missingFacts } from "../declaration/run-topic.ts";
 import { PASSED_OVER, type Topic } from "../declaration/topic.ts";
 import type { Heard } from "./hear.ts";
@@ -18,7 +18,7 @@ export interface Beginning {
 /** A walk that asks again what was refused, then what is missing. */
 export function beginWalk(topic: Topic, beginning: Beginning): Walk {
   const facts = without(
-    { ...beginning.known, ...beginning.heard.facts },
+    { ...withoutTwins(topic, beginning.known, Object.keys(beginning.heard.facts)), ...beginning.heard.facts },
     beginning.heard.refused.map(({ fact }) => fact),
   );
   const missing = new Set(missingFacts(topic, facts));
@@ -82,12 +82,29 @@ export function passOver(walk: Walk, fact: string): Walk {
 
 /** A choice and the reading that may answer it instead are one answer: the newer one stands. */
 export function dropTwin(topic: Topic, walk: Walk, fact: string): Walk {
-  const twins = Object.entries(topic.facts).flatMap(([id, spec]) => {
-    if (spec.type !== "choice" || spec.orReading === undefined) return [];
-    if (id === fact) return [spec.orReading];
-    return spec.orReading === fact ? [id] : [];
+  return { ...walk, facts: without(walk.facts, twinsOf(topic, fact)) };
+}
+
+/** The same for everything that one message said. */
+export function dropTwins(topic: Topic, walk: Walk, said: readonly string[]): Walk {
+  return { ...walk, facts: withoutTwins(topic, walk.facts, said) };
+}
+
+function withoutTwins(topic: Topic, facts: KnownFacts, said: readonly string[]): KnownFacts {
+  const twins = said.flatMap((fact) => twinsOf(topic, fact));
+  return without(
+    facts,
+    twins.filter((twin) => !said.includes(twin)),
+  );
+}
+
+function twinsOf({ facts }: Topic, fact: string): readonly string[] {
+  return Object.entries(facts).flatMap(([id, spec]) => {
+    const twin = twinOf(spec);
+    if (twin === undefined) return [];
+    if (id === fact) return [twin];
+    return twin === fact ? [id] : [];
   });
-  return twins.length === 0 ? walk : { ...walk, facts: without(walk.facts, twins) };
 }
 
 /** Asks this fact next, whatever was known of it; what was said stays as the answer that may be kept. */
@@ -125,4 +142,9 @@ function without(facts: KnownFacts, left: readonly string[]): KnownFacts {
 
 function unique(facts: readonly string[]): readonly string[] {
   return [...new Set(facts)];
+}
+
+function twinOf(spec: FactSpec): string | undefined {
+  if (spec.type === "choice") return spec.orReading;
+  return spec.type === "name" ? spec.insteadOf : undefined;
 }

@@ -10,8 +10,9 @@ import { LEAD_ROLES, OFFICE_ROLES } from "./crew-rules.ts";
 const ASKS: Readonly<Record<CrewTask, readonly CrewFactId[]>> = {
   show: [],
   history: [],
-  off: ["person", "from", "until"],
-  works: ["person", "from", "until"],
+  // One day is one day; for more, the question says how both ends are told at once.
+  off: ["person", "from"],
+  works: ["person", "from"],
   hours: ["person", "weekday", "hours"],
   truck: ["person", "truck"],
   credential: ["person", "credential", "card_number", "issuer", "expires", "checked"],
@@ -68,7 +69,8 @@ export function nextCrewFact(known: KnownFacts, books: Books): CrewFactId | unde
   const task = taskOf(has, known["task"]?.value);
   const roles = TASK_ROLES[task];
   const { asker } = books;
-  if (asker !== undefined && roles !== undefined && !roles.includes(asker.role)) return undefined;
+  const isLook = task === "stock" && !has("part") && !has("amount");
+  if (asker !== undefined && roles !== undefined && !roles.includes(asker.role) && !isLook) return undefined;
   // A technician says no more of a tool than how long its calibration counts.
   const isNewTool = task === "tool" && (has("serial") || has("gone"));
   if (isNewTool && asker?.role === "technician") return undefined;
@@ -81,10 +83,8 @@ function isNeedless(task: CrewTask, fact: CrewFactId, known: KnownFacts, { asker
   const told = (id: CrewFactId) => String(known[id]?.value ?? "");
   if (known["gone"]?.value === true) return fact !== "person" && fact !== "credential" && fact !== "tool";
   // A look at what a truck holds names no part.
-  if (task === "stock") return fact !== "truck" && known["part"] === undefined;
+  if (task === "stock") return fact !== "truck" && known["part"] === undefined && known["amount"] === undefined;
   if (task === "tool" && fact === "person") return asker?.role === "technician";
-  // In one line, one day is one day; asked one after the other, the last day is asked too.
-  if (fact === "until" && (task === "off" || task === "works")) return known["task"] === undefined;
   if (task !== "credential" || fact === "person" || fact === "credential") return false;
   const member = crew.members.find(({ person }) => person === told("person"));
   const held = member?.credentials.some(({ kind }) => kind === told("credential")) === true;

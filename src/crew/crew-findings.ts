@@ -51,6 +51,8 @@ export const CREW_FINDINGS = {
   registers_decide: {},
   is_said: {},
   not_saved: {},
+  what_is_gone: {},
+  adds_on: {},
   for_office: {},
   for_leads: {},
   own_only: {},

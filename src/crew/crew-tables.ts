@@ -95,10 +95,12 @@ function standsOf(standing: ReturnType<typeof standingOf>): CrewFinding {
   return { code: `stands_${standing.is}`, data: {} };
 }
 
-export function tabulateStock(truck: string, books: Books): Table {
+/** @param only a part that alone is shown */
+export function tabulateStock(truck: string, books: Books, only?: string): Table {
   const { trucks, shop } = books.crew.trucks;
   const stock: Stock = truck === SHOP ? shop : (trucks.find(({ id }) => id === truck)?.stock ?? {});
-  const rows = Object.entries(stock).map(([part, amount]) => [partWord(part, books), partAmount(part, amount, books)]);
+  const shown = Object.entries(stock).filter(([part]) => only === undefined || part === only);
+  const rows = shown.map(([part, amount]) => [partWord(part, books), partAmount(part, amount, books)]);
   return { id: "stock", rows };
 }
 

@@ -1,5 +1,6 @@
 import type { Books } from "../books/books.ts";
 import { type AnswerTable, type FindingOf, type FindingSpecs, q } from "../declaration/answer.ts";
+import type { Job } from "../jobs/job.ts";
 import { CREW_WORDS, type CrewWord, namesOf, partAmount, partWord, personName } from "./crew-words.ts";
 import type { Lack, Want } from "./ready.ts";
 import type { Lapse, Standing } from "./validity.ts";
@@ -8,6 +9,7 @@ import type { Lapse, Standing } from "./validity.ts";
 export const READY_WHYS = {
   ...CREW_WORDS,
   why_none: {},
+  why_training: { until: "word" },
   why_lapsed: { until: "word" },
   why_grace: { until: "word" },
   why_warns: { until: "word" },
@@ -27,8 +29,11 @@ export const READY_WHYS = {
 } as const satisfies FindingSpecs;
 export type ReadyWord = FindingOf<typeof READY_WHYS>;
 
-/** Everything that is missing: of whom or which job, what, why, and who could stand in; what stops the work first. */
-export function tabulateLacks(lacks: readonly Lack[], books: Books): AnswerTable<ReadyWord> {
+/**
+ * Everything that is missing: of whom or which job, what, why, and who or which truck could stand in; what stops the work
+ * first. Behind somebody who is down for another job on that day stands its number.
+ */
+export function tabulateLacks(lacks: readonly Lack[], day: string, books: Books): AnswerTable<ReadyWord> {
   const inOrder = [...lacks.filter(({ stops }) => stops), ...lacks.filter(({ stops }) => !stops)];
   return {
     id: "missing",
@@ -36,9 +41,28 @@ export function tabulateLacks(lacks: readonly Lack[], books: Books): AnswerTable
       personName(who, books),
       nameWant(want, books),
       sayWhy(want, books),
-      "others" in want ? namesOf(want.others, books) : "—",
+      sayOthers(who, want, day, books),
     ]),
   };
+}
+
+function sayOthers(who: string, want: Want, day: string, books: Books): ReadyWord | string {
+  if (want.is === "part") {
+    const { trucks } = books.crew.trucks;
+    const holding = trucks.filter(({ id }) => want.trucks.includes(id)).map(({ name }) => name);
+    return holding.length === 0 ? "—" : holding.join(", ");
+  }
+  if (!("others" in want)) return "—";
+  if (want.others.length === 0) return namesOf([], books);
+  const busyOn = (id: string) => jobsOn(day, books).find(({ number, people }) => number !== who && people.includes(id));
+  const named = want.others.map((id) => ({ name: personName(id, books), job: busyOn(id)?.number }));
+  const [free, busy] = [named.filter(({ job }) => job === undefined), named.filter(({ job }) => job !== undefined)];
+  return [...free.map(({ name }) => name), ...busy.map(({ name, job }) => `${name} (${job})`)].join(", ");
+}
+
+/** The jobs of a day that somebody still works on. */
+export function jobsOn(day: string, { jobs }: Books): readonly Job[] {
+  return jobs.filter((job) => job.day === day && job.status !== "cancelled" && job.status !== "complete");
 }
 
 /** What runs out within 90 days, the soonest first, with the horizon that it falls in. */
@@ -79,6 +103,8 @@ function nameWant(want: Want, books: Books): CrewWord {
       return { code: want.kind, data: {} };
     case "skill":
       return { code: want.skill, data: {} };
+    case "training":
+      return { code: "training", data: { subject: want.subject } };
     case "tool":
     case "calibration":
       return partWord(want.tool, books);
@@ -101,6 +127,8 @@ function sayWhy(want: Want, books: Books): ReadyWord {
     case "credential":
     case "skill":
       return sayStanding(want.standing);
+    case "training":
+      return { code: "why_training", data: { until: want.until } };
     case "calibration":
       return { code: "why_calibration", data: { until: want.until } };
     case "part":
@@ -122,7 +150,7 @@ function sayWhy(want: Want, books: Books): ReadyWord {
   }
 }
 
-function sayStanding(standing: Standing | undefined): ReadyWord {
+export function sayStanding(standing: Standing | undefined): ReadyWord {
   if (standing === undefined || standing.is === "valid") return { code: "why_none", data: {} };
   if (standing.is === "unchecked") return { code: "why_unchecked", data: {} };
   return { code: `why_${standing.is}`, data: { until: standing.until } };

@@ -10,11 +10,24 @@ import { isDayOff, workTime_s } from "./work-hours.ts";
 
 /** What is missing. `others` are people who could stand in, by id. */
 export type Want =
-  | { readonly is: "credential"; readonly kind: CredentialKind; readonly standing: Standing }
+  | {
+      readonly is: "credential";
+      readonly kind: CredentialKind;
+      readonly standing: Standing;
+      readonly others: readonly string[];
+    }
+  | { readonly is: "training"; readonly subject: string; readonly until: string; readonly others: readonly string[] }
   | { readonly is: "skill"; readonly skill: SkillId; readonly standing?: Standing; readonly others: readonly string[] }
   | { readonly is: "tool"; readonly tool: string; readonly others: readonly string[] }
   | { readonly is: "calibration"; readonly tool: string; readonly until: string; readonly others: readonly string[] }
-  | { readonly is: "part"; readonly part: string; readonly short: number; readonly inShop: boolean }
+  | {
+      readonly is: "part";
+      readonly part: string;
+      readonly short: number;
+      readonly inShop: boolean;
+      /** Ids of other trucks that hold as much. */
+      readonly trucks: readonly string[];
+    }
   | { readonly is: "hours"; readonly needed_s: number; readonly free_s: number; readonly others: readonly string[] }
   | { readonly is: "off" | "no_hours"; readonly others: readonly string[] }
   | { readonly is: "helpers"; readonly needed: number; readonly given: number; readonly others: readonly string[] }
@@ -47,28 +60,58 @@ function holdsOther(member: CrewMember, day: string): boolean {
 
 /** Whether somebody may go to work on a day: at work, with a licence to work at all, the rest told with care. */
 export function readyPerson(member: CrewMember, day: string, books: Books): Readiness {
+  const free = books.crew.members.filter((one) => one.person !== member.person && isAtWork(one, day, books));
   const lacks = [
-    ...awayLacks(member, day, books, []),
-    ...member.credentials.flatMap((credential): Lack[] => {
-      const standing = standingOf(credential, day);
-      if (standing.is === "valid") return [];
-      const stops = standing.is === "lapsed" && WORK_LICENSES.includes(credential.kind) && !holdsOther(member, day);
-      return [
-        {
-          who: member.person,
-          stops,
-          want: { is: "credential", kind: credential.kind, standing },
-        },
-      ];
-    }),
-    ...member.tools.flatMap((tool): Lack[] => {
-      if (isCalibrated(tool, day) || tool.calibratedUntil === undefined) return [];
-      const others = books.crew.members.filter((one) => carries(one, tool.tool, day)).map(({ person }) => person);
-      const want: Want = { is: "calibration", tool: tool.tool, until: tool.calibratedUntil, others };
-      return [{ who: member.person, stops: false, want }];
-    }),
+    ...awayLacks(member, day, books, free),
+    ...credentialLacks(member, day, free),
+    ...trainingLacks(member, day, free),
+    ...calibrationLacks(member, day, free),
   ];
   return judge(lacks, lapsesOf(member, day));
+}
+
+function credentialLacks(member: CrewMember, day: string, free: readonly CrewMember[]): readonly Lack[] {
+  return member.credentials.flatMap((credential): readonly Lack[] => {
+    const { kind } = credential;
+    const standing = standingOf(credential, day);
+    if (standing.is === "valid") return [];
+    const stops = standing.is === "lapsed" && WORK_LICENSES.includes(kind) && !holdsOther(member, day);
+    const others = idsOf(free.filter((one) => mayWork(one, kindsInPlaceOf(kind), day)));
+    return [{ who: member.person, stops, want: { is: "credential", kind, standing, others } }];
+  });
+}
+
+/** What allows the same work as a kind of credential, itself with it. */
+function kindsInPlaceOf(kind: CredentialKind): readonly CredentialKind[] {
+  const allowing = Object.values(SKILLS).flatMap(({ kinds }): readonly CredentialKind[] => kinds);
+  const skill = Object.values(SKILLS).find(({ kinds }) => kinds.some((one) => one === kind));
+  return allowing.includes(kind) && skill !== undefined ? skill.kinds : [kind];
+}
+
+function trainingLacks({ person, training }: CrewMember, day: string, free: readonly CrewMember[]): readonly Lack[] {
+  return training.flatMap(({ subject, until }): readonly Lack[] => {
+    if (until === undefined || until >= day) return [];
+    const others = idsOf(free.filter((one) => isTrained(one, subject, day)));
+    return [{ who: person, stops: false, want: { is: "training", subject, until, others } }];
+  });
+}
+
+/** True: somebody was trained in a subject, and it counts on that day. Days sort as text. */
+function isTrained({ training }: CrewMember, subject: string, day: string): boolean {
+  return training.some((one) => one.subject === subject && (one.until === undefined || one.until >= day));
+}
+
+function calibrationLacks({ person, tools }: CrewMember, day: string, free: readonly CrewMember[]): readonly Lack[] {
+  return tools.flatMap((tool): readonly Lack[] => {
+    const { calibratedUntil: until } = tool;
+    if (isCalibrated(tool, day) || until === undefined) return [];
+    const others = idsOf(free.filter((one) => carries(one, tool.tool, day)));
+    return [{ who: person, stops: false, want: { is: "calibration", tool: tool.tool, until, others } }];
+  });
+}
+
+function idsOf(members: readonly CrewMember[]): readonly string[] {
+  return members.map(({ person }) => person);
 }
 
 /** Whether a job can be done on a day by the people who are down for it. */
@@ -199,10 +242,12 @@ export function addStock(stocks: readonly Stock[]): Stock {
 
 function partLacks(job: Job, { parts }: JobNeeds, crew: readonly CrewMember[], books: Books): readonly Lack[] {
   const stock = stockOf(crew, books.crew);
+  const others = books.crew.trucks.trucks.filter(({ id }) => !crew.some(({ truck }) => truck === id));
   return parts.flatMap(({ part, amount }): Lack[] => {
     const short = amount - (stock[part] ?? 0);
     if (short <= 0) return [];
     const inShop = (books.crew.trucks.shop[part] ?? 0) >= short;
-    return [{ who: job.number, stops: !inShop, want: { is: "part", part, short, inShop } }];
+    const trucks = others.filter((truck) => (truck.stock[part] ?? 0) >= short).map(({ id }) => id);
+    return [{ who: job.number, stops: !inShop, want: { is: "part", part, short, inShop, trucks } }];
   });
 }

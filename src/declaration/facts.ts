@@ -45,6 +45,8 @@ export interface NameFact extends FactCommon<string> {
   readonly type: "name";
   /** Which list of the books the name must stand in, so that it can be checked and offered. */
   readonly of: "model" | "place" | "person" | "job" | "anybody" | "truck" | "part";
+  /** Another fact of the topic: an answer is about the one or the other, and the newer one stands. */
+  readonly insteadOf?: string;
 }
 /** A calendar day, written YYYY-MM-DD. */
 export interface DayFact extends FactCommon<string> {
@@ -54,6 +56,10 @@ export interface DayFact extends FactCommon<string> {
 /** What somebody says in their own words; the words of a request that are no other fact land here. */
 export interface TextFact extends FactCommon<string> {
   readonly type: "text";
+  /** A name fact of the topic: an amount beside such a name is this, with or without a sign ("mixing-valve=+2"). */
+  readonly amountOf?: string;
+  /** True: a name of the books or the word of a flag ends it: "tool=TH-3 wren gone". */
+  readonly isShort?: true;
   /** True: its word needs no sign, and all that stands behind it is meant: "note the dog bites". */
   readonly takesRest?: true;
   /** Another fact of the topic, a quantity: a measured value typed for this question is kept there instead. */

@@ -113,6 +113,8 @@ export interface TopicDeclaration<
    * was told is not listed under the answer.
    */
   readonly asksAnew?: true;
+  /** True: its word begins it anew, even while one of its own questions is open; what follows an answer still changes it. */
+  readonly opensAnew?: true;
   /** What is written into the open job while it is asked; left out, the facts that were told. What is there is not written again. */
   readonly enters?: (known: KnownFacts, books: Books) => readonly JobChange[];
   /** Long work in parts; `compute` and `site` then only put together what the parts came to. */
@@ -156,6 +158,7 @@ export interface Topic {
   readonly site?: (facts: never, books: Books, done?: never) => SiteFacts;
   readonly guide?: TopicGuide;
   readonly asksAnew?: true;
+  readonly opensAnew?: true;
   readonly enters?: (known: KnownFacts, books: Books) => readonly JobChange[];
   readonly conclude?: (answer: never, raised: readonly RaisedCaution[], silenced: readonly RaisedCaution[]) => Answer;
 }

@@ -37,11 +37,11 @@ export const crew = declareTopic({
   id: "crew",
   work: "short",
   uses: "crew",
+  asksAnew: true,
   facts: CREW_FACTS,
   results: CREW_RESULTS,
   findings: CREW_FINDINGS,
   tables: CREW_TABLES,
-  asides: { results: ["people"] },
   guide: {
     next: (known, books) => {
       const fact = nextCrewFact(known, books);
@@ -53,7 +53,7 @@ export const crew = declareTopic({
   enters: () => [],
   compute: (facts, books) => {
     const task = taskOf((fact) => factOf(facts, fact) !== undefined, facts.task);
-    return refuseRole(task, books) ?? tell(task, facts, books);
+    return refuseRole(task, facts, books) ?? tell(task, facts, books);
   },
 });
 
@@ -62,23 +62,26 @@ function factOf(facts: CrewFacts, fact: CrewFactId): unknown {
 }
 
 /** Whoever may not do it is told who may; the rules of the record refuse it too. */
-function refuseRole(task: CrewTask, books: Books): Told | undefined {
+function refuseRole(task: CrewTask, { part, amount }: CrewFacts, books: Books): Told | undefined {
   const { asker } = books;
+  // Everybody may look at what lies in a truck.
+  if (task === "stock" && part === undefined && amount === undefined) return undefined;
   const roles = TASK_ROLES[task];
   if (asker === undefined || roles === undefined || roles.includes(asker.role)) return undefined;
-  return notice({ code: roles === LEAD_ROLES ? "for_leads" : "for_office", data: {} }, "no", books);
+  return notice({ code: roles === LEAD_ROLES ? "for_leads" : "for_office", data: {} }, "no");
 }
 
 function tell(task: CrewTask, facts: CrewFacts, books: Books): Told {
   switch (task) {
     case "show":
+      if (facts.gone === true) return notice({ code: "what_is_gone", data: {} }, "caution");
       return facts.person === undefined ? showAll(books) : showPerson(facts.person, books);
     case "history":
       return showHistory(facts, books);
     case "withdraw":
       return withdraw(facts, books);
     case "stock":
-      if (facts.part === undefined && facts.truck !== undefined) return showStock(facts.truck, books);
+      if (facts.part === undefined && facts.amount === undefined && facts.truck !== undefined) return showStock(facts.truck, books);
       return propose(task, facts, books);
     default:
       return propose(task, facts, books);
@@ -87,14 +90,14 @@ function tell(task: CrewTask, facts: CrewFacts, books: Books): Told {
 
 function propose(task: keyof typeof PROPOSALS, facts: CrewFacts, books: Books): Told {
   const proposed = PROPOSALS[task](facts, books);
-  if (proposed === "open") return notice({ code: "not_saved", data: {} }, "caution", books);
+  if (proposed === "open") return notice({ code: "not_saved", data: {} }, "caution");
   if (proposed.kind === "out-of-range") return proposed;
-  if (books.crewEvents === undefined) return notice({ code: "in_chat", data: {} }, "no", books);
+  if (books.crewEvents === undefined) return notice({ code: "in_chat", data: {} }, "no");
   const foreign = proposed.kind === "calibrated" || proposed.kind === "tool" || proposed.kind === "tool_gone";
   const { asker } = books;
   const mayNot =
     foreign && asker?.role === "technician" && (proposed.kind !== "calibrated" || proposed.person !== asker.id);
-  return mayNot ? notice({ code: "for_office", data: {} }, "no", books) : saved(proposed, books);
+  return mayNot ? notice({ code: "for_office", data: {} }, "no") : saved(proposed, books);
 }
 
 /** The card of a change shows how the record stands with it. */
@@ -103,8 +106,9 @@ function saved(change: CrewChange, books: Books): Told {
   const after = projectCrew(books, [{ ...who, change }]);
   const next: readonly NextStep<F>[] = [step("step_history", "crew history")];
   const headline = sayChange(change, undefined, after);
-  const base = { ...notice(headline, "good", books), acts: [{ kind: "crew" as const, change }], next };
-  if (change.kind === "stock") return { ...base, tables: [tabulateStock(change.truck, after)] };
+  const findings: readonly F[] = [{ code: "adds_on", data: {} }];
+  const base = { ...notice(headline, "good"), findings, acts: [{ kind: "crew" as const, change }], next };
+  if (change.kind === "stock") return { ...base, tables: [tabulateStock(change.truck, after, change.part)] };
   const member = "person" in change ? after.crew.members.find(({ person }) => person === change.person) : undefined;
   const shown = member === undefined ? [] : tabulateMember(onlyWhatChanged(member, change), after, books.today);
   const about = TABLE_OF[change.kind];
@@ -141,7 +145,7 @@ const TABLE_OF: Readonly<Partial<Record<CrewChange["kind"], string>>> = {
 function showAll(books: Books): Told {
   const count = new Set([...books.people.map(({ id }) => id), ...books.crew.members.map(({ person }) => person)]).size;
   return {
-    ...notice({ code: "listed", data: { people: q("count", count) } }, "info", books),
+    ...notice({ code: "listed", data: { people: q("count", count) } }, "info"),
     results: [number("people", count)],
     findings: [{ code: "books_say", data: {} }],
     tables: [tabulatePeople(books, books.today)],
@@ -157,10 +161,10 @@ function showPerson(typed: string, books: Books): Told {
   if ("kind" in named) return named;
   const { id, name, member } = named;
   const { asker } = books;
-  if (asker?.role === "technician" && asker.id !== id) return notice({ code: "own_only", data: {} }, "no", books);
+  if (asker?.role === "technician" && asker.id !== id) return notice({ code: "own_only", data: {} }, "no");
   const held = member === undefined ? [] : tabulateMember(member, books, books.today);
   return {
-    ...notice({ code: "shown", data: { name } }, "info", books),
+    ...notice({ code: "shown", data: { name } }, "info"),
     results: countsOf(named, books),
     findings: [
       { code: `role_${books.people.find((one) => one.id === id)?.role ?? "technician"}`, data: {} },
@@ -195,7 +199,7 @@ function showStock(typed: string, books: Books): Told {
   if ("kind" in truck) return truck;
   const table = tabulateStock(truck.id, books);
   return {
-    ...notice({ code: "stock_shown", data: { truck: truck.name } }, "info", books),
+    ...notice({ code: "stock_shown", data: { truck: truck.name } }, "info"),
     results: [number("part_kinds", table.rows.length)],
     findings: [{ code: "is_said", data: {} }],
     tables: [table],
@@ -208,14 +212,14 @@ function showHistory({ person }: CrewFacts, books: Books): Told {
   if (named !== undefined && "kind" in named) return named;
   const { asker, crewEvents = [] } = books;
   const whose = named?.id ?? (asker?.role === "technician" ? asker.id : undefined);
-  if (asker?.role === "technician" && whose !== asker.id) return notice({ code: "own_only", data: {} }, "no", books);
+  if (asker?.role === "technician" && whose !== asker.id) return notice({ code: "own_only", data: {} }, "no");
   const events = crewEvents.filter(
     ({ change }) => whose === undefined || ("person" in change && change.person === whose),
   );
-  if (events.length === 0) return notice({ code: "history_empty", data: {} }, "info", books);
+  if (events.length === 0) return notice({ code: "history_empty", data: {} }, "info");
   const newest = standingEvents(events).at(-1);
   return {
-    ...notice({ code: "history_shown", data: { entries: q("count", events.length) } }, "info", books),
+    ...notice({ code: "history_shown", data: { entries: q("count", events.length) } }, "info"),
     results: [number("entries", events.length)],
     tables: [tabulateHistory(events, books)],
     next: newest !== undefined && mayLead(books) ? [step("step_withdraw", `crew withdraw entry=${newest.number}`)] : [],
@@ -224,13 +228,13 @@ function showHistory({ person }: CrewFacts, books: Books): Told {
 
 function withdraw({ entry }: CrewFacts, books: Books): Told {
   const { crewEvents } = books;
-  if (crewEvents === undefined) return notice({ code: "in_chat", data: {} }, "no", books);
-  if (entry === undefined) return notice({ code: "not_saved", data: {} }, "caution", books);
+  if (crewEvents === undefined) return notice({ code: "in_chat", data: {} }, "no");
+  if (entry === undefined) return notice({ code: "not_saved", data: {} }, "caution");
   const event = standingEvents(crewEvents).find(({ number: one }) => one === entry);
   if (event === undefined)
     return refuseFact("entry", String(entry), { code: "unknown_entry", data: { entry: q("count", entry) } });
   return {
-    ...notice({ code: "did_withdrawn", data: { entry: q("count", entry) } }, "good", books),
+    ...notice({ code: "did_withdrawn", data: { entry: q("count", entry) } }, "good"),
     findings: [sayChange(event.change, undefined, books)],
     acts: [{ kind: "crew", change: { kind: "withdrawn" }, amends: entry }],
     next: [step("step_history", "crew history")],
@@ -268,6 +272,6 @@ function number(id: CrewResultId, value: number) {
   return numberResult(id, q("count", value), "n", {}, RECORD);
 }
 
-function notice(headline: F, verdict: "good" | "caution" | "no" | "info", books: Books): Answer<CrewResultId, F> {
-  return { kind: "answer", verdict, headline, results: [number("people", books.crew.members.length)], findings: [] };
+function notice(headline: F, verdict: "good" | "caution" | "no" | "info"): Answer<CrewResultId, F> {
+  return { kind: "answer", verdict, headline, results: [], findings: [] };
 }

@@ -1,7 +1,8 @@
 import type { Books } from "../books/books.ts";
 import { findMember } from "../crew/crew-words.ts";
 import { isAtWork, type Readiness, readyJob, readyPerson } from "../crew/ready.ts";
-import { READY_WHYS, tabulateLacks, tabulateLapses } from "../crew/ready-findings.ts";
+import { READY_CHECKS, tabulateDay, tabulateJobChecks, tabulatePersonChecks } from "../crew/ready-checks.ts";
+import { jobsOn, tabulateLacks, tabulateLapses } from "../crew/ready-findings.ts";
 import type { Answer, FindingOf, FindingSpecs, NumberResult, OutOfRange } from "../declaration/answer.ts";
 import { q } from "../declaration/answer.ts";
 import type { FactSpecs, FactsOf } from "../declaration/facts.ts";
@@ -14,13 +15,13 @@ import type { Job } from "../jobs/job.ts";
 const FACTS = {
   day: { type: "day" },
   person: { type: "name", of: "person", optional: true },
-  job: { type: "name", of: "job", optional: true },
+  job: { type: "name", of: "job", insteadOf: "person", optional: true },
 } as const satisfies FactSpecs;
 
 const RESULTS = ["ready_count", "stops", "cares", "lapses_30", "lapses_60", "lapses_90"] as const;
 
 const FINDINGS = {
-  ...READY_WHYS,
+  ...READY_CHECKS,
   person_ready: { name: "word", day: "word" },
   person_with_care: { name: "word", day: "word", cares: "count" },
   person_not_ready: { name: "word", day: "word", stops: "count" },
@@ -48,13 +49,17 @@ export const ready = declareTopic({
   work: "short",
   // The jobs as they stand now, not only those of the books.
   uses: "job",
+  opensAnew: true,
   facts: FACTS,
   results: RESULTS,
   findings: FINDINGS,
   tables: {
+    day: ["what", "stands"],
     missing: ["who", "what", "why", "others"],
     lapses: ["who", "what", "on", "within"],
+    checked: ["what", "stands"],
   },
+  asides: { tables: ["checked"] },
   compute: (facts, books) => {
     if (books.crew.members.length === 0)
       return { kind: "out-of-range", fact: "day", value: facts.day, reason: { code: "no_crew_book", data: {} } };
@@ -68,7 +73,8 @@ function answerPerson({ day }: Facts, typed: string, books: Books): Answer<Id, F
   if (!found.ok) return unknown("person", typed, found.nearest);
   const { member, name } = found.entry;
   const readiness = readyPerson(member, day, books);
-  return answer("person", { name, day }, readiness, readiness.verdict === "no" ? 0 : 1, books);
+  const base = answer("person", { name, day }, readiness, readiness.verdict === "no" ? 0 : 1, books);
+  return { ...base, tables: [...(base.tables ?? []), tabulatePersonChecks(member, day, books)] };
 }
 
 function answerJob({ day }: Facts, typed: string, books: Books): Answer<Id, F> | OutOfRange<F> {
@@ -79,13 +85,14 @@ function answerJob({ day }: Facts, typed: string, books: Books): Answer<Id, F> |
   if (!found.ok) return unknown("job", typed, found.nearest);
   const { job } = found.entry;
   const readiness = readyJob(job, day, books);
-  return answer("job", { job: job.number, day }, readiness, readiness.verdict === "no" ? 0 : 1, books, job);
+  const base = answer("job", { job: job.number, day }, readiness, readiness.verdict === "no" ? 0 : 1, books, job);
+  return { ...base, tables: [...(base.tables ?? []), tabulateJobChecks(job, day, books)] };
 }
 
 /** A day is ready when everybody who works is, and every job of that day. */
 function answerDay({ day }: Facts, books: Books): Answer<Id, F> {
   const crew = books.crew.members.filter((member) => isAtWork(member, day, books));
-  const jobs = books.jobs.filter((job) => job.day === day && job.status !== "cancelled" && job.status !== "complete");
+  const jobs = jobsOn(day, books);
   const each = crew.map((member) => readyPerson(member, day, books));
   const all = [...each, ...jobs.map((job) => readyJob(job, day, books))];
   const lacks = all.flatMap((one) => one.lacks);
@@ -98,8 +105,10 @@ function answerDay({ day }: Facts, books: Books): Answer<Id, F> {
   };
   const readyCount = each.filter(({ verdict }) => verdict !== "no").length;
   const data = { day, crew: q("count", crew.length), jobs: q("count", jobs.length) };
+  const base = answer("day", { day }, together, readyCount, books);
   return {
-    ...answer("day", { day }, together, readyCount, books),
+    ...base,
+    tables: [tabulateDay(day, jobs, books), ...(base.tables ?? [])],
     ...(together.verdict !== "no" && { headline: { code: "day_ready", data } }),
   };
 }
@@ -128,7 +137,7 @@ function answer(
       { code: "registers_decide", data: {} },
     ],
     tables: [
-      ...(lacks.length > 0 ? [tabulateLacks(lacks, books)] : []),
+      ...(lacks.length > 0 ? [tabulateLacks(lacks, of.day, books)] : []),
       ...(lapses.length > 0 ? [tabulateLapses(lapses, books)] : []),
     ],
     next: [

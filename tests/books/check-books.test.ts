@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { cp, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, parse } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
@@ -79,4 +79,15 @@ test("prices do not fit a table, and are not taken as one", async () => {
   expect((await checkBooks(path, CAUTIONS))[0]?.says).toMatch(
     /prices is kept as YAML; only catalogue, display-codes, parts, people, places may be CSV\.$/,
   );
+});
+
+test("a part of a job that the book of parts does not know is found, with its line; without such a book it stands", async () => {
+  await cp(SEEDS, folder, { recursive: true });
+  const path = join(folder, "jobs.yaml");
+  const jobs = await readFile(path, "utf8");
+  await writeFile(path, jobs.replace("parts: { expansion-tank-2-gal: 1,", "parts: { expansion-tank: 1,"));
+  const [check] = await checkBooks(path, CAUTIONS);
+  expect(check?.says).toMatch(/jobs\.yaml line \d+: .*expansion-tank is no part of parts\.yaml/);
+  await rm(join(folder, "parts.yaml"));
+  expect((await checkBooks(path, CAUTIONS))[0]?.isGood).toBe(true);
 });

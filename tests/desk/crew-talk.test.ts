@@ -95,3 +95,74 @@ test("somebody who wrote once is added by name, and is planned with from then on
   await desk.as("lupe", 'crew person="Nia Okonedo" hours=07:00-15:30 weekday=workdays');
   expect(rowsOf(await desk.as("lupe", "crew")).map(([name]) => name)).toContain("Nia Okonedo");
 });
+
+test("a new line about the crew begins anew, whatever question was open", async () => {
+  expect(promptOf(await desk.as("lupe", "crew wren off"))).toBe("Which day?");
+  const card = await desk.as("lupe", "crew stock truck-2 mixing-valve +2");
+  expect(headlineOf(card)).toBe("Stock of Truck 2 changed: Mixing valve, 3/4 in, ASSE 1017.");
+  expect(rowsOf(card)).toEqual([["Mixing valve, 3/4 in, ASSE 1017", "2"]]);
+  expect((await history()).map(({ change }) => change.kind)).toEqual(["stock"]);
+});
+
+test("both ends of some days are told at once as the answer", async () => {
+  await desk.as("lupe", "crew wren off");
+  const card = await desk.as("lupe", "2026-12-24 to 2027-01-02");
+  expect(headlineOf(card)).toBe("Wren Oduyami is off from 2026-12-24 through 2027-01-02.");
+});
+
+test("what follows a saved change never changes it by the way: it is asked who is meant", async () => {
+  const saved = await desk.as("lupe", "crew wren off 2026-12-03");
+  expect(textsOf(saved)).toContain("Saved. “undo” takes it back; another line is another entry.");
+  expect(promptOf(await desk.as("lupe", "2026-12-04"))).toBe("Who?");
+  expect(await history()).toHaveLength(1);
+});
+
+test.each([
+  "crew stock truck=truck-2 mixing-valve=+2",
+  "crew stock truck 2 mixing valve +2",
+  "crew +2 mixing-valve truck-2",
+  "crew truck-2 mixing-valve: +2",
+  "crew amount=+2 part=mixing-valve truck-2",
+])("%s is two more on the truck", async (text) => {
+  expect(rowsOf(await desk.as("lupe", text))).toEqual([["Mixing valve, 3/4 in, ASSE 1017", "2"]]);
+});
+
+test("pipe is told with its unit, also without a sign", async () => {
+  expect(rowsOf(await desk.as("lupe", "crew stock truck-2 +20 ft condensate-pipe"))).toEqual([
+    ["Condensate pipe, 3/4 in", "40 ft"],
+  ]);
+});
+
+test.each(["crew tool=TH-3 wren gone", "crew gone=yes tool=TH-3 wren", "crew wren gone tool=TH-3"])(
+  "%s takes the tool away",
+  async (text) => {
+    expect(headlineOf(await desk.as("lupe", text))).toBe("Wren Oduyami no longer carries TH-3.");
+  },
+);
+
+test("gone alone says what to name, and takes nothing away", async () => {
+  expect(headlineOf(await desk.as("tobias", "crew wren gone"))).toMatch(/^Nothing was taken away\. Say what/);
+  expect(await history()).toEqual([]);
+});
+
+test("who never wrote cannot be added yet; it is said what to do", async () => {
+  const card = await desk.as("tobias", "crew add person=Nia");
+  expect(textsOf(card).join("\n")).toContain(
+    "I know nobody called “Nia”. Let them write “hello” to me once, then type their name; or write them into people.yaml.",
+  );
+  expect(await history()).toEqual([]);
+});
+
+test("after an answer about readiness a job's own words open its record, and “and job” follows on", async () => {
+  await desk.as("lupe", "ready 2026-12-02");
+  expect(headlineOf(await desk.as("lupe", "job 1004 note the dog bites"))).toBe("Noted in job 1004.");
+  await desk.as("lupe", "ready marisol 2026-11-30");
+  expect(headlineOf(await desk.as("lupe", "and job 1003"))).toMatch(/^Job 1003 is not ready for 2026-11-30/);
+  expect(headlineOf(await desk.as("lupe", "and wren"))).toMatch(/^Wren Oduyami is ready for 2026-11-30/);
+  expect((await desk.as("lupe", "today")).title).toBe("Today");
+});
+
+test("a new line about readiness begins anew while a question of it is open", async () => {
+  expect(promptOf(await desk.as("lupe", "ready job=1099 2026-11-30"))).toBe("For which job?");
+  expect(headlineOf(await desk.as("lupe", "ready 2026-12-01"))).toMatch(/^2026-12-01 can go ahead/);
+});

@@ -7,6 +7,7 @@ import { renderAdaptive } from "../../adapters/teams/render-adaptive.ts";
 import { renderText } from "../../adapters/terminal/render-text.ts";
 import { renderHtml } from "../../adapters/web/render-html.ts";
 import type { Books } from "../../src/books/books.ts";
+import type { CrewEvent } from "../../src/crew/crew-event.ts";
 import { answerToJson } from "../../src/messages/answer-json.ts";
 import { library, say } from "../support/ask-library.ts";
 import { GOLDEN_CASES, type GoldenCase } from "./cases.ts";
@@ -16,10 +17,38 @@ const isUpdating = process.env["UPDATE_GOLDEN"] === "1";
 const books = await loadBooks(new URL("../../seeds", import.meta.url).pathname, library.cautions, library.faults);
 /** The day of the demo company on which somebody in particular asks. */
 const TODAY = "2026-11-25";
+/** What was said of the crew since the books; the cards of everybody but history do not change by it. */
+const SAID: readonly CrewEvent[] = [
+  {
+    number: 1,
+    change: { kind: "off", person: "wren", from: "2026-12-03", to: "2026-12-04" },
+    by: "Lupe Harrastegui",
+    said_by: "lupe",
+    at_ms: Date.UTC(2026, 10, 25, 15),
+    door: "slack",
+  },
+  {
+    number: 2,
+    change: { kind: "stock", truck: "truck-2", part: "mixing-valve", how: "add", amount: 2 },
+    by: "Marisol Vantreaux",
+    said_by: "marisol",
+    at_ms: Date.UTC(2026, 10, 25, 16),
+    door: "teams",
+  },
+  {
+    number: 3,
+    change: { kind: "withdrawn" },
+    amends: 1,
+    by: "Tobias Quillmark",
+    said_by: "tobias",
+    at_ms: Date.UTC(2026, 10, 25, 17),
+    door: "web",
+  },
+];
 
 function booksFor({ by }: GoldenCase): Books {
   const asker = books.people.find(({ id }) => id === by);
-  return asker === undefined ? books : { ...books, today: TODAY, asker };
+  return asker === undefined ? books : { ...books, today: TODAY, asker, crewEvents: SAID };
 }
 
 /** The same card as every door shows it, beside what a script reads. */

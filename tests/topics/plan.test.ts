@@ -73,3 +73,23 @@ test("a solver that found nothing in time is told, with what to ask instead", ()
     reason: { code: "too_long" },
   });
 });
+
+/*
+ * In 2026 clocks go from 02:00 to 03:00 on March 8, and from 02:00 back to 01:00 on November 1 (15 U.S.C. 260a): the same
+ * night shift by the clock on the wall is an hour shorter or longer. Job 1003 takes 5 h 50 min with the drive.
+ */
+test.each([
+  ["six hours of the clock into the spring change are five", "2026-03-07", "28:00", false],
+  ["six hours a week later are six", "2026-03-14", "28:00", true],
+  ["five hours of the clock into the autumn change are six", "2026-10-31", "27:00", true],
+  ["five hours a week later are five", "2026-11-07", "27:00", false],
+])("a night across a change of the clocks: %s", (_, day, until, fits) => {
+  const shift = { from_min: 22 * 60, to_min: Number(until.split(":")[0]) * 60 };
+  const members = seedBooks.crew.members
+    .filter(({ person }) => person !== "marisol")
+    .map((member) => ({ ...member, daysOff: [], hours: { saturday: [shift] } }));
+  const jobs = seedBooks.jobs.flatMap((job) => (job.number === "1003" ? [{ ...job, day }] : []));
+  const night = { ...books, jobs, crew: { ...books.crew, members } };
+  expect(rowsOf("plan", { day, days: 1 }, night).map(([, job]) => job)).toEqual(fits ? ["1003"] : []);
+  expect(rowsOf("left", { day, days: 1 }, night).length > 0).toBe(!fits);
+});

@@ -6,6 +6,7 @@ import { endsWord, matchPhrase } from "../../units/phrase-book.ts";
 import { findTopic, missTopic } from "./find-topic.ts";
 import { lexRequest, type Span } from "./lex-request.ts";
 import type { Lexeme, PlainText, ValueLexeme } from "./lexeme.ts";
+import { nameAmounts } from "./name-amounts.ts";
 import { nameValues } from "./name-values.ts";
 import { isBareNumber, notePairs, noteStrays, noteUnknownWords } from "./note-problems.ts";
 import { closeNotebook, type Notebook, openNotebook } from "./notebook.ts";
@@ -29,7 +30,8 @@ export function parseRequest(text: string, library: Library, options: RequestOpt
   const found = findTopic(plain.folded, library, options.topic);
   if (found === undefined) return missTopic(plain.folded, plain.text, library, options.language);
   const words = wordsOf(library, found.topic);
-  const lexemes = lexRequest(plain, words, options, isFlag(plain, words, found.span) ? undefined : found.span);
+  const done = isFlag(plain, words, found.span) ? undefined : found.span;
+  const lexemes = nameAmounts(lexRequest(plain, words, options, done), words);
   const notebook = openNotebook();
   const ownWords = ownWordsFact(words);
   if (ownWords === undefined) readLexemes(plain, lexemes, words, options, notebook);

@@ -61,7 +61,8 @@ function noteOption(
   const open = loose.filter(({ fact }) => !notebook.told.has(fact));
   // A word that also means something else is an option only beside its fact's name: "none", or the option "tank".
   const isWeak = word.meanings.some(({ as }) => as === "fact" || as === "not" || as === "no" || as === "yes");
-  const unnamed = isWeak ? [] : pickOpen(loose, open);
+  const isSaidOfName = loose.length === 1 && isName(lexemes[index - 1]);
+  const unnamed = isWeak && !isSaidOfName ? [] : pickOpen(loose, open);
   const [first, ...others] = named.length > 0 ? named : unnamed;
   if (first === undefined) return;
   const candidates = [...new Set([first, ...others].map(({ fact }) => fact))];
@@ -70,6 +71,11 @@ function noteOption(
     noteProblem(notebook, { kind: "ambiguous", typed: typedWith(denial, word), candidates });
   else if (others.length > 0) noteProblem(notebook, { kind: "ambiguous", typed: word.text, candidates });
   else noteFact(notebook, first.fact, first.option, word.text);
+}
+
+/** "wren off": said of somebody or something that the books name, a word denies nothing. */
+function isName(lexeme: Lexeme | undefined): boolean {
+  return lexeme?.kind === "pair" && lexeme.key === lexeme.text;
 }
 
 function pickOpen<M>(meant: readonly M[], open: readonly M[]): readonly M[] {

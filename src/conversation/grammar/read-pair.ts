@@ -1,4 +1,5 @@
-import { matchPhrase } from "../../units/phrase-book.ts";
+import type { FactSpec } from "../../declaration/facts.ts";
+import { endsWord, matchPhrase } from "../../units/phrase-book.ts";
 import { readQuantityAt, startsValue } from "../../units/read-quantity.ts";
 import type { QuantityToken } from "../../units/written-value.ts";
 import { fitFact } from "./fit-fact.ts";
@@ -33,7 +34,8 @@ export function readPairValue(
   if (quoted) return { text: (quoted[1] ?? quoted[2] ?? "").trim(), end: start + quoted[0].length };
   const types = facts.map((fact) => words.facts[fact]?.type);
   if (types.includes("text")) {
-    const end = endOfText(plain.folded, start);
+    const isShort = facts.every((fact) => isShortText(words.facts[fact]));
+    const end = endOfText(plain.folded, start, (at) => isShort && endsShortText(plain.folded, at, words, options));
     return { text: plain.text.slice(start, end).trim(), end };
   }
   const end = types.every((type) => type === "name")
@@ -44,13 +46,24 @@ export function readPairValue(
   return { text: plain.text.slice(start, end).trim(), end };
 }
 
-/** Own words go on to the next key or the end of the line. */
-function endOfText(folded: string, start: number): number {
+/** Own words go on to the next key, what else may end them, or the end of the line. */
+function endOfText(folded: string, start: number, endsAt: (at: number) => boolean): number {
   for (let at = start; at < folded.length; at++) {
     if (folded.charAt(at) === "\n") return at;
-    if ((at === start || " ,;".includes(folded.charAt(at - 1))) && matchAt(KEY, folded, at)) return at;
+    const beginsWord = at === start || " ,;".includes(folded.charAt(at - 1));
+    if (beginsWord && (matchAt(KEY, folded, at) || (at > start && endsAt(at)))) return at;
   }
   return folded.length;
+}
+
+function isShortText(spec: FactSpec | undefined): boolean {
+  return spec?.type === "text" && spec.isShort === true;
+}
+
+function endsShortText(folded: string, at: number, words: TopicWords, { names }: TypedOptions): boolean {
+  if (matchName(folded, at, words, names) !== undefined) return true;
+  const meanings = matchPhrase(words.book, folded, at, endsWord)?.meanings ?? [];
+  return meanings.some((meaning) => meaning.as === "fact" && words.facts[meaning.fact]?.type === "flag");
 }
 
 /** What stands behind the word of a fact that takes the rest, up to the next word of a fact with an equals sign. */

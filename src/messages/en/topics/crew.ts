@@ -11,7 +11,7 @@ export const texts: TopicTexts<typeof crew> = {
     "crew person=ebbe",
     "crew off 2026-12-24 to 2027-01-02, person=marisol",
     "crew person=ebbe credential=first_aid expires=2028-11-30",
-    "crew stock truck=truck-2 part=mixing-valve amount=+2",
+    "crew stock truck-2 mixing-valve +2",
   ],
   facts: {
     person: { label: "Person", question: "Who?", words: ["person", "who"] },
@@ -38,8 +38,8 @@ export const texts: TopicTexts<typeof crew> = {
     },
     from: {
       label: "First day",
-      question: "From which day?",
-      help: "Year, month and day: 2026-12-24.",
+      question: "Which day?",
+      help: "Year, month and day: 2026-12-24. For several: 2026-12-24 to 2027-01-02.",
       words: ["from"],
     },
     until: {
@@ -197,15 +197,19 @@ export const texts: TopicTexts<typeof crew> = {
     here_not: () => "Does not work",
     books_say: () => "This is what the books say, with what was changed in the chat since.",
     registers_decide: () => "The issuer's register and local rules decide who may do what.",
-    is_said: () => "It counts what was said and what jobs used. Say what you load: “amount=+2”.",
+    is_said: () =>
+      "It counts what was said and what jobs used. Say what you load: “crew stock truck-2 mixing-valve +2”.",
     not_saved: () =>
       "Not saved: something is missing. In one line it goes like “crew marisol off 2026-12-24 to 2027-01-02”.",
+    what_is_gone: () => "Nothing was taken away. Say what: a license, the id of a tool, or truck=.",
+    adds_on: () => "Saved. “undo” takes it back; another line is another entry.",
     for_office: () => "A dispatcher, a manager or an owner changes this. Ask one of them.",
     for_leads: () => "A manager or an owner changes this. Ask one of them.",
     own_only: () => "You see your own record here. For somebody else's, ask a dispatcher, a manager or an owner.",
     in_chat: () => "The crew is only changed in a chat, where it is known who says so. Say it there.",
     unknown_person: ({ typed, nearest }) => `Nobody in the books is called “${typed}”. Close: ${nearest}.`,
-    met_nobody: ({ typed }) => `I know nobody called “${typed}”. Let them write to me once, then type their name.`,
+    met_nobody: ({ typed }) =>
+      `I know nobody called “${typed}”. Let them write “hello” to me once, then type their name; or write them into people.yaml.`,
     not_in_crew: ({ name }) => `${name} does not go to site. A manager adds people: “crew add person=…”.`,
     in_crew: ({ name }) => `${name} is in the crew already.`,
     unknown_truck: ({ typed, nearest }) => `There is no truck “${typed}”. Close: ${nearest}.`,

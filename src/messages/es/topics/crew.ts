@@ -11,6 +11,7 @@ export const texts: TopicTexts<typeof crew> = {
     "cuadrilla persona=ebbe",
     "cuadrilla libre 2026-12-24 al 2027-01-02, persona=marisol",
     "cuadrilla persona=ebbe credencial=first_aid vence=2028-11-30",
+    "cuadrilla existencias truck-2 mixing-valve +2",
   ],
   facts: {
     person: { label: "Persona", question: "¿Quién?", words: ["persona", "quién"] },
@@ -35,7 +36,12 @@ export const texts: TopicTexts<typeof crew> = {
         withdraw: { label: "Retirar una anotación", words: ["retirar"] },
       },
     },
-    from: { label: "Primer día", question: "¿Desde qué día?", help: "Año, mes y día: 2026-12-24.", words: ["desde"] },
+    from: {
+      label: "Primer día",
+      question: "¿Qué día?",
+      help: "Año, mes y día: 2026-12-24. Si son varios: 2026-12-24 al 2027-01-02.",
+      words: ["desde"],
+    },
     until: {
       label: "Último día",
       question: "¿Hasta qué día inclusive?",
@@ -188,15 +194,19 @@ export const texts: TopicTexts<typeof crew> = {
     here_not: () => "No trabaja",
     books_say: () => "Esto dicen los libros, con lo que se cambió después en el chat.",
     registers_decide: () => "El registro del emisor y las reglas locales deciden quién puede hacer qué.",
-    is_said: () => "Cuenta lo que se dijo y lo que usaron los trabajos. Diga lo que carga: «cantidad=+2».",
+    is_said: () =>
+      "Cuenta lo que se dijo y lo que usaron los trabajos. Diga lo que carga: «cuadrilla existencias truck-2 mixing-valve +2».",
     not_saved: () =>
       "No se guardó: falta algo. En una línea va así: «cuadrilla marisol libre 2026-12-24 al 2027-01-02».",
+    what_is_gone: () => "No se quitó nada. Diga qué: una licencia, la clave de una herramienta o camioneta=.",
+    adds_on: () => "Guardado. «deshacer» lo retira; otra línea es otra anotación.",
     for_office: () => "Esto lo cambia despacho, un gerente o un dueño. Pídaselo a uno de ellos.",
     for_leads: () => "Esto lo cambia un gerente o un dueño. Pídaselo a uno de ellos.",
     own_only: () => "Aquí usted ve su propio registro. Para el de otra persona, pregunte en la oficina.",
     in_chat: () => "La cuadrilla solo se cambia en un chat, donde se sabe quién lo dice. Dígalo ahí.",
     unknown_person: ({ typed, nearest }) => `Nadie en los libros se llama «${typed}». Parecidos: ${nearest}.`,
-    met_nobody: ({ typed }) => `No conozco a nadie que se llame «${typed}». Que me escriba una vez, y dé su nombre.`,
+    met_nobody: ({ typed }) =>
+      `No conozco a nadie que se llame «${typed}». Que me escriba «hola» una vez y luego dé su nombre; o anótelo en people.yaml.`,
     not_in_crew: ({ name }) => `${name} no va a obra. Un gerente agrega personas: «cuadrilla agregar persona=…».`,
     in_crew: ({ name }) => `${name} ya está en la cuadrilla.`,
     unknown_truck: ({ typed, nearest }) => `No hay ninguna camioneta «${typed}». Parecidas: ${nearest}.`,
