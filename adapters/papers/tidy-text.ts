@@ -55,15 +55,14 @@ function markLeftOut(text: string): string {
 }
 
 /**
- * The library sets each word in its own direction and words from the left. So words that are read from the right are put in
- * the order in which they are seen, right as far as they stand in one line, and are kept apart from what touches them, which
- * would be turned with them.
+ * The library sets each word with the blank behind it in the word's own direction, and words from the left. So words that
+ * are read from the right are put in the order in which they are seen, right as far as they stand in one line. What follows
+ * them begins a word of its own, or it would be turned with them; so does what stands before.
  */
 function orderFromRight(text: string): string {
   return text.replace(WORDS_FROM_RIGHT, (words, at: number) => {
-    const before = text[at - 1] ?? " ";
-    const after = text[at + words.length] ?? " ";
-    const apart = (beside: string) => (/\s/.test(beside) ? "" : " ");
-    return apart(before) + words.split(/ +/).toReversed().join(" ") + apart(after);
+    const before = at === 0 || /\s/.test(text[at - 1] ?? "") ? "" : " ";
+    const after = at + words.length === text.length || text[at + words.length] === "\n" ? "" : " ";
+    return before + words.split(/ +/).toReversed().join(" ") + after;
   });
 }
