@@ -20,7 +20,9 @@ function look(png: Uint8Array | undefined) {
   const [width, height] = [file.readUInt32BE(16), file.readUInt32BE(20)];
   const href = `data:image/png;base64,${file.toString("base64")}`;
   const size = `width="${width}" height="${height}"`;
-  const { pixels } = new Resvg(`<svg xmlns="http://www.w3.org/2000/svg" ${size}><image ${size} href="${href}"/></svg>`).render();
+  const { pixels } = new Resvg(
+    `<svg xmlns="http://www.w3.org/2000/svg" ${size}><image ${size} href="${href}"/></svg>`,
+  ).render();
   return { width, height, at: (x: number, y: number) => pixels.subarray((y * width + x) * 4, (y * width + x) * 4 + 3) };
 }
 const print = (turn: number) => look(printPhoto(photo(turn, true), "image/jpeg", turnOfJpeg));
