@@ -8,6 +8,7 @@ import { createDesk, type Desk } from "../src/desk.ts";
 import type { Library } from "../src/library.ts";
 import type { FaultLog } from "../src/ports/fault-log.ts";
 import type { FileStore } from "../src/ports/files.ts";
+import type { PaperPort } from "../src/ports/papers.ts";
 import type { Solve } from "../src/ports/solver.ts";
 import type { Caller, Store } from "../src/ports/store.ts";
 import type { TopicRunner } from "../src/ports/topic-runner.ts";
@@ -24,6 +25,7 @@ import { readTeamsAccess } from "./read-teams-access.ts";
 import { createInlineRunner } from "./workers/inline-runner.ts";
 import { createPicturePool, type PicturePool } from "./workers/picture-pool.ts";
 import { createPoolRunner } from "./workers/pool-runner.ts";
+import { createPostPapers } from "./workers/post-papers.ts";
 
 /** What answers a question that nobody need remember. */
 export interface Shelf {
@@ -105,7 +107,8 @@ export async function openHouse(
     keepsPlace: shelf.books.company.keepsPhotoPlace === true,
   });
   const slackAccess = slackReady && openSlackAccess(slackReady, store.installations, log);
-  const relayParts = { store, faults, files, books: shelf.books, settings, root, slackAccess };
+  const papers = createPapers({ printPhoto: pictures.printPhoto, draw: pictures.drawRecord });
+  const relayParts = { store, faults, files, papers, books: shelf.books, settings, root, slackAccess };
   const relay = sendsPosts ? startOwnRelay(relayParts) : undefined;
   const digests = sendsPosts ? startDigests({ ...shelf, store, faults }) : undefined;
   const desk = createDesk({
@@ -117,13 +120,14 @@ export async function openHouse(
     newCode: () => String(randomInt(1_000_000)).padStart(6, "0"),
     faults,
     files,
-    papers: createPapers({ printPhoto: pictures.printPhoto, draw: pictures.drawRecord }),
+    papers,
     openSolver,
   });
   const close = async () => {
-    await Promise.all([runner.close(), pictures.close()]);
-    await digests?.stop();
-    await relay?.stop();
+    await runner.close();
+    // A post that is under way may still want its paper.
+    await Promise.all([digests?.stop(), relay?.stop()]);
+    await pictures.close();
     await slackAccess?.tokens.settled();
     await store.close();
   };
@@ -137,19 +141,21 @@ interface RelayParts {
   readonly store: Store;
   readonly faults: FaultLog;
   readonly files: FileStore;
+  readonly papers: PaperPort;
   readonly books: Books;
   readonly settings: Settings;
   readonly root: string;
   readonly slackAccess: SlackAccess | undefined;
 }
 
-function startOwnRelay({ store, faults, files, books, settings, root, slackAccess }: RelayParts) {
+function startOwnRelay({ store, faults, files, papers, books, settings, root, slackAccess }: RelayParts) {
   const { teams } = settings;
   return startRelay({
     store,
     faults,
     language: books.company.language,
     readFile: files.read,
+    complete: createPostPapers({ files, papers }),
     ...(slackAccess && { slack: slackAccess }),
     ...(teams.kind === "ready" && { teams: () => readTeamsAccess(teams.settings, root) }),
   });

@@ -6,6 +6,7 @@ import type { Store } from "../src/ports/store.ts";
 import type { SlackAccess } from "./open-slack-access.ts";
 import type { TeamsSettings } from "./teams/settings.ts";
 import { createOutboxRelay, type OutboxRelay } from "./workers/outbox-relay.ts";
+import type { CompletePost } from "./workers/post-papers.ts";
 
 interface RelaySettings {
   readonly store: Store;
@@ -17,6 +18,8 @@ interface RelaySettings {
   readonly teams?: () => Promise<TeamsSettings>;
   /** Reads the photos and papers of a post. */
   readonly readFile: (workspace: string, hash: string) => Promise<Uint8Array | undefined>;
+  /** Makes the papers that go with posts. */
+  readonly complete: CompletePost;
 }
 
 type Report = (error: unknown, about: Pick<Outgoing, "workspace" | "channel">) => void;
@@ -34,6 +37,7 @@ export function startRelay({
   slack,
   teams,
   readFile,
+  complete,
 }: RelaySettings): Pick<OutboxRelay, "stop"> {
   const { houseChat: web } = store;
   const report: Report = (error, { workspace, channel }) =>
@@ -47,6 +51,7 @@ export function startRelay({
       terminal: web,
     },
     clock: { now_ms: Date.now },
+    complete,
     language,
     jitter: Math.random,
     report: (error, { workspace, post }) => report(error, { workspace, channel: post.channel }),

@@ -10,6 +10,7 @@ import { addCrewEvents } from "./migrations/0008-crew-events.ts";
 import { addSlackInstallations } from "./migrations/0009-slack-installations.ts";
 import { addTeamsConversations } from "./migrations/0010-teams-conversations.ts";
 import { addCautionMarkJob } from "./migrations/0012-caution-mark-job.ts";
+import { addPostPaper } from "./migrations/0013-post-paper.ts";
 
 /** Every change of the schema, in the order of its name. A migration that was ever released is never edited. */
 const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -24,6 +25,7 @@ const MIGRATIONS: Readonly<Record<string, Migration>> = {
   "0009-slack-installations": { up: addSlackInstallations },
   "0010-teams-conversations": { up: addTeamsConversations },
   "0012-caution-mark-job": { up: addCautionMarkJob },
+  "0013-post-paper": { up: addPostPaper },
 };
 
 /**

@@ -1,5 +1,6 @@
 import type { Kysely } from "kysely";
 import { parseCard } from "../../src/boundary/stored-card.ts";
+import { parsePostPaper } from "../../src/boundary/stored-paper.ts";
 import { pickDue } from "../../src/jobs/due-posts.ts";
 import type { KeptPost, Outbox, Post, PostResult } from "../../src/ports/outbox.ts";
 import { type Scope, scopeTo } from "./scope.ts";
@@ -31,7 +32,7 @@ export async function addNewPosts(
 }
 
 function addPost(scope: Scope, post: Post, written_ms: number) {
-  const { id, channel, card, language, thread, follows, updates, notBefore_ms } = post;
+  const { id, channel, card, language, thread, follows, updates, notBefore_ms, paper } = post;
   return scope.addPost({
     id,
     door: channel.door,
@@ -42,6 +43,7 @@ function addPost(scope: Scope, post: Post, written_ms: number) {
     follows: follows ?? null,
     updates: updates ?? null,
     not_before_ms: notBefore_ms ?? null,
+    paper: paper === undefined ? null : writeDown(paper, parsePostPaper),
     state: "waiting",
     tries: 0,
     due_ms: notBefore_ms ?? written_ms,
@@ -137,7 +139,7 @@ function readRows(scope: Scope) {
 }
 
 function shapePost(row: PostRow, updatesMessage?: string, followsMessage?: string): KeptPost {
-  const { id, door, channel, thread, language, follows, updates, not_before_ms, message, because } = row;
+  const { id, door, channel, thread, language, follows, updates, not_before_ms, paper, message, because } = row;
   return {
     workspace: row.workspace,
     post: {
@@ -149,6 +151,7 @@ function shapePost(row: PostRow, updatesMessage?: string, followsMessage?: strin
       ...(follows !== null && { follows }),
       ...(updates !== null && { updates }),
       ...(not_before_ms !== null && { notBefore_ms: not_before_ms }),
+      ...(paper !== null && { paper: readBack(parsePostPaper(paper), `the paper of post ${id}`) }),
     },
     state: row.state,
     tries: row.tries,

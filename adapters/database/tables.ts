@@ -187,6 +187,8 @@ interface PostTable {
   readonly follows: string | null;
   readonly updates: string | null;
   readonly not_before_ms: number | null;
+  /** A `PostPaper` as JSON. */
+  readonly paper: string | null;
   readonly state: PostState;
   readonly tries: number;
   readonly due_ms: number;

@@ -17,6 +17,8 @@ import { tidyText } from "./tidy-text.ts";
 const GAP = 14;
 const PICTURE = 168;
 const CAPTION = 34;
+/** How high a row of photos stands with what is written under it [pt]. */
+export const PHOTO_ROW = PICTURE + CAPTION;
 
 export type PrintedPhotos = ReadonlyMap<string, Uint8Array | undefined>;
 
@@ -29,11 +31,11 @@ export function drawPhotos(sheet: Sheet, photos: readonly PaperPhoto[], printed:
   });
   const wide = (width - GAP) / 2;
   for (let at = 0; at < shown.length; at += 2) {
-    makeRoom(sheet, PICTURE + CAPTION);
+    makeRoom(sheet, PHOTO_ROW);
     const top = doc.y;
     for (const [column, { photo, bytes }] of shown.slice(at, at + 2).entries())
       drawPhoto(sheet, photo, bytes, left + column * (wide + GAP), top, wide);
-    doc.y = top + PICTURE + CAPTION;
+    doc.y = top + PHOTO_ROW;
   }
   for (const { file, elsewhere, missing } of photos) {
     if (printed.get(file.hash) !== undefined) continue;

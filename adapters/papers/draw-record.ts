@@ -1,7 +1,7 @@
 import type { PaperBlock, RecordPaper } from "../../src/ports/papers.ts";
 import { drawGauges } from "./draw-gauges.ts";
-import { drawPhotos, type PrintedPhotos } from "./draw-photos.ts";
-import { drawTable } from "./draw-table.ts";
+import { drawPhotos, PHOTO_ROW, type PrintedPhotos } from "./draw-photos.ts";
+import { drawTable, leastOfTable } from "./draw-table.ts";
 import {
   BODY,
   drawArtifact,
@@ -19,13 +19,15 @@ import {
   setText,
   type TextStyle,
 } from "./sheet.ts";
+import { leavesOut } from "./tidy-text.ts";
 
 const TITLE: TextStyle = { size: 19, isBold: true };
 const SUBJECT: TextStyle = { size: 11 };
 const HEADING: TextStyle = { size: 11, isBold: true };
 const TEXTS = { plain: BODY, quiet: SMALL, strong: STRONG } as const;
-/** A heading is not left alone at the foot of a page. */
-const UNDER_HEADING = 64;
+const HEADING_HEIGHT = 20;
+/** Some lines of what is set as it comes. */
+const SOME_LINES = 44;
 const SIGNATURE = 58;
 
 /** Left out: as small as it gets. Tests read what is not compressed. */
@@ -42,7 +44,8 @@ export async function drawRecordPdf(
   const sheet = openSheet(paper, compress);
   const done = collect(sheet);
   drawTop(sheet, paper);
-  for (const block of paper.blocks) drawBlock(sheet, block, photos);
+  for (const [at, block] of paper.blocks.entries()) drawBlock(sheet, block, paper.blocks.slice(at + 1), photos);
+  if (leavesOut(JSON.stringify(paper))) drawLeftOut(sheet, paper);
   sheet.root.end();
   finishPages(sheet, paper);
   sheet.doc.end();
@@ -75,16 +78,19 @@ function drawTop(sheet: Sheet, { company, title, subject, warning }: RecordPaper
   doc.y += 8;
 }
 
-function drawBlock(sheet: Sheet, block: PaperBlock, photos: PrintedPhotos): void {
+/** @param after what follows: a heading is not left alone at the foot of a page */
+function drawBlock(sheet: Sheet, block: PaperBlock, after: readonly PaperBlock[], photos: PrintedPhotos): void {
   const { doc } = sheet;
   switch (block.kind) {
     case "heading":
       doc.y += 6;
-      makeRoom(sheet, UNDER_HEADING);
+      makeRoom(sheet, HEADING_HEIGHT + leastOf(sheet, after, photos));
       setParagraph(sheet, HEADING, block.text, "H2");
       doc.y += 2;
       return;
     case "text":
+      // Who wrote it is not left alone at the foot of a page.
+      if (block.tone === "quiet") makeRoom(sheet, SOME_LINES);
       setParagraph(sheet, TEXTS[block.tone], block.text);
       doc.y += 2;
       return;
@@ -104,6 +110,29 @@ function drawBlock(sheet: Sheet, block: PaperBlock, photos: PrintedPhotos): void
       drawSignatures(sheet, block.lines);
       return;
   }
+}
+
+/** How much of what follows a heading must stand on the same page. */
+function leastOf(sheet: Sheet, [next, ...rest]: readonly PaperBlock[], photos: PrintedPhotos): number {
+  switch (next?.kind) {
+    case "table":
+      return leastOfTable(sheet, next);
+    case "photos":
+      return next.photos.some(({ file }) => photos.get(file.hash) !== undefined) ? PHOTO_ROW : SOME_LINES;
+    case "signatures":
+      return SIGNATURE * next.lines.length;
+    case "text":
+      // A quiet line belongs to what stands under it.
+      return next.tone === "quiet" ? 14 + leastOf(sheet, rest, photos) : SOME_LINES;
+    default:
+      return SOME_LINES;
+  }
+}
+
+function drawLeftOut(sheet: Sheet, { leftOut }: RecordPaper): void {
+  makeRoom(sheet, SOME_LINES);
+  sheet.doc.y += 8;
+  setParagraph(sheet, SMALL, leftOut);
 }
 
 /** Label and value, two of them beside each other. */

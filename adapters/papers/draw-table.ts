@@ -17,6 +17,8 @@ type Table = Extract<PaperBlock, { readonly kind: "table" }>;
 const PAD = { x: 4, y: 3 } as const;
 /** A row that takes more of a page than this is set line by line instead. */
 const TALLEST_SHARE = 0.5;
+/** So much of a tall row stands under the head of its table. */
+const SOME_OF_TALL = 80;
 const MEASURED = { x: 0, width: 0 };
 
 /** Of what cells a head is the head; known to the library and not to its types. */
@@ -34,11 +36,11 @@ export function drawTable(sheet: Sheet, { widths, columns: heads, rows }: Table)
   const table = doc.struct("Table");
   root.add(table);
   const drawHead = (tag: "TH" | undefined) => drawRow(sheet, table, columns, heads, STRONG, tag);
-  makeRoom(sheet, rowHeight(sheet, columns, heads, STRONG) + firstHeight(sheet, columns, rows[0]));
+  makeRoom(sheet, leastOfTable(sheet, { widths, columns: heads, rows }));
   drawHead("TH");
   for (const cells of rows) {
     const height = rowHeight(sheet, columns, cells, BODY);
-    if (height > (sheet.bottom - doc.page.margins.top) * TALLEST_SHARE) {
+    if (height > tallest(sheet)) {
       drawTallRow(sheet, table, heads, cells);
       continue;
     }
@@ -61,8 +63,18 @@ function placeColumns({ left, width }: Sheet, shares: readonly number[]): readon
   });
 }
 
-function firstHeight(sheet: Sheet, columns: readonly Column[], cells: readonly string[] | undefined): number {
-  return cells === undefined ? 0 : Math.min(80, rowHeight(sheet, columns, cells, BODY));
+/** How high a table stands at the least: its head with the first row, or with some of it where that is tall. */
+export function leastOfTable(
+  sheet: Sheet,
+  { widths, columns: heads, rows: [first] }: Pick<Table, "widths" | "columns" | "rows">,
+): number {
+  const columns = placeColumns(sheet, widths);
+  const firstHeight = first === undefined ? 0 : rowHeight(sheet, columns, first, BODY);
+  return rowHeight(sheet, columns, heads, STRONG) + (firstHeight > tallest(sheet) ? SOME_OF_TALL : firstHeight);
+}
+
+function tallest({ doc, bottom }: Sheet): number {
+  return (bottom - doc.page.margins.top) * TALLEST_SHARE;
 }
 
 function rowHeight(sheet: Sheet, columns: readonly Column[], cells: readonly string[], style: TextStyle): number {

@@ -1,13 +1,8 @@
-import { createRequire } from "node:module";
 import PDFDocument from "pdfkit";
 import type { RecordPaper } from "../../src/ports/papers.ts";
+import { FONTS } from "./fonts.ts";
 import { tidyText } from "./tidy-text.ts";
 
-const require = createRequire(import.meta.url);
-const FONTS = {
-  plain: require.resolve("dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf"),
-  bold: require.resolve("dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf"),
-} as const;
 const MARGINS = { top: 58, bottom: 72, left: 50, right: 50 } as const;
 const SIZES = { letter: "LETTER", a4: "A4" } as const;
 

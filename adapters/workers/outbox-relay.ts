@@ -4,11 +4,14 @@ import type { ChatPort, FindOutcome, Outgoing, PostedParts } from "../../src/por
 import type { Clock } from "../../src/ports/clock.ts";
 import { type KeptPost, type Outbox, OWNER_CHANNEL, type PostResult } from "../../src/ports/outbox.ts";
 import type { Door } from "../../src/ports/store.ts";
+import { type CompletePost, withoutPaper } from "./post-papers.ts";
 
 export interface RelayParts {
   readonly outbox: Outbox;
   readonly ports: Readonly<Record<Door, ChatPort>>;
   readonly clock: Clock;
+  /** Makes the papers that go with posts; where it is left out they go without. */
+  readonly complete?: CompletePost;
   /** What the owner reads. */
   readonly language: Language;
   /** A share of the wait that is added to it, so that many waiting posts do not return at once [0..1]. */
@@ -90,8 +93,10 @@ export function createOutboxRelay(parts: RelayParts): OutboxRelay {
   };
 }
 
-async function attempt(parts: RelayParts, kept: KeptPost): Promise<PostResult> {
-  const port = parts.ports[kept.post.channel.door];
+async function attempt(parts: RelayParts, waiting: KeptPost): Promise<PostResult> {
+  const port = parts.ports[waiting.post.channel.door];
+  const kept = await complete(parts, waiting);
+  if (!("post" in kept)) return kept;
   try {
     const found: FindOutcome = kept.state === "waiting" ? { kind: "absent" } : await look(port, kept);
     if (found.kind === "found") return { state: "sent", messageId: found.messageId };
@@ -100,6 +105,20 @@ async function attempt(parts: RelayParts, kept: KeptPost): Promise<PostResult> {
     parts.report(error, kept);
     // A look that failed says no more than was known before; a send that failed may have arrived.
     return tryAgain(parts, kept, "unsure", SETTLE_ms, error instanceof Error ? error.message : String(error));
+  }
+}
+
+/** The post with its paper, or when to try again to make that; nothing was sent yet. */
+async function complete(parts: RelayParts, kept: KeptPost): Promise<KeptPost | PostResult> {
+  if (parts.complete === undefined) return kept;
+  try {
+    return { ...kept, post: { ...kept.post, card: await parts.complete(kept) } };
+  } catch (error) {
+    parts.report(error, kept);
+    const card = withoutPaper(kept);
+    if (card !== undefined) return { ...kept, post: { ...kept.post, card } };
+    const state = kept.state === "waiting" ? "waiting" : "unsure";
+    return tryAgain(parts, kept, state, 0, "the paper could not be made");
   }
 }
 

@@ -30,6 +30,8 @@ const table = z.strictObject({
   columns: z.array(text),
   rows: z.array(z.array(text)),
 });
+/** A kept file, as it is stored wherever it is shown. */
+export const storedFile = z.strictObject({ hash: text, name: text, type: text, size_B: z.number() });
 const field = z.strictObject({
   fact: text,
   label: text,
@@ -102,7 +104,7 @@ const BLOCKS = {
   file: z.strictObject({
     ...foldable,
     kind: z.literal("file"),
-    file: z.strictObject({ hash: text, name: text, type: text, size_B: z.number() }),
+    file: storedFile,
     text,
   }),
 } satisfies { readonly [K in Block["kind"]]: z.ZodType<Extract<Block, { kind: K }>> };

@@ -14,7 +14,7 @@ export function finishJob(
   left: Job,
   written: readonly JobEntry[],
   wantsSummary: boolean,
-): Pick<Written, "record" | "posts" | "papers"> {
+): Pick<Written, "record" | "posts"> {
   const { person, now_ms, door, turn, otherEvents } = writing;
   const { number } = left;
   const entries = written.filter(({ job }) => job === number);
@@ -28,7 +28,7 @@ export function finishJob(
   const { marks: kept = [], isSummaryPosted = false } = writing.background.get(number) ?? {};
   const record: JobRecord = { job, events, marks: withMarks(kept, seen) };
   const isSeenTo = seen.length > 0;
-  return { record, ...summaryPosts(writing, { record, entries, isSeenTo, wantsSummary, isSummaryPosted }) };
+  return { record, posts: summaryPosts(writing, { record, entries, isSeenTo, wantsSummary, isSummaryPosted }) };
 }
 
 /** What the entries come to in the history once they are saved. */

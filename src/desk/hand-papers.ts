@@ -1,17 +1,15 @@
 import type { Paper } from "../jobs/job-act.ts";
 import type { JobRecord } from "../jobs/job-record.ts";
 import { buildRecordPaper } from "../messages/build-record-paper.ts";
-import type { Block, Card, FileBlock } from "../messages/card.ts";
+import type { Block, FileBlock } from "../messages/card.ts";
 import { problem } from "../messages/notes.ts";
 import { recordToJson } from "../messages/record-json.ts";
 import { RECORD_TEXTS } from "../messages/record-words.ts";
 import { type Voice, voiceFor } from "../messages/voice.ts";
 import { writeSheet } from "../messages/write-sheet.ts";
 import type { KeptFile } from "../ports/files.ts";
-import type { Post } from "../ports/outbox.ts";
 import type { Service } from "./serve.ts";
 import { shortId } from "./short-id.ts";
-import { companyVoice } from "./summary-post.ts";
 import type { JobWriting, Written } from "./write-job.ts";
 
 /** A message whose papers are made: where they are kept, and for whom. */
@@ -22,7 +20,7 @@ interface Handing {
 }
 
 /**
- * Makes the papers that an answer or a post hands over, and keeps them: they are on the disk before anything names them.
+ * Makes the papers that an answer hands over, and keeps them: they are on the disk before anything names them.
  * A paper that cannot be made is said in its place and costs nobody the answer.
  */
 export async function handPapers(service: Service, writing: JobWriting, written: Written): Promise<Written> {
@@ -31,25 +29,10 @@ export async function handPapers(service: Service, writing: JobWriting, written:
   const wanted = acts.flatMap((act) => (act.kind === "paper" ? [act.paper] : []));
   const { turn } = writing;
   const voice: Voice = { ...voiceFor(turn.library, reader), ...(turn.books && { books: turn.books }) };
+  if (wanted.length === 0) return written;
   const added: Block[] = [];
   for (const paper of wanted) added.push(await handOver(handing, voice, () => makePaper(handing, voice, paper)));
-  const shown = added.length === 0 ? written.shown : { ...written.shown, card: withBlocks(card, added) };
-  return { ...written, shown, posts: await completePosts(handing) };
-}
-
-/** Posts that the record goes with, in the company's own language and units. */
-async function completePosts(handing: Handing): Promise<readonly Post[]> {
-  const { written, writing } = handing;
-  const { files, papers } = handing.service.room;
-  if (files === undefined || papers === undefined) return written.posts;
-  const voice = companyVoice(writing);
-  const posts: Post[] = [];
-  for (const post of written.posts) {
-    const record = written.papers.find((one) => one.post === post.id)?.record;
-    const added = record && (await handOver(handing, voice, () => printRecord(handing, voice, record)));
-    posts.push(added === undefined ? post : { ...post, card: withBlocks(post.card, [added]) });
-  }
-  return posts;
+  return { ...written, shown: { ...written.shown, card: { ...card, blocks: [...card.blocks, ...added] } } };
 }
 
 async function handOver({ service, writing }: Handing, voice: Voice, make: () => Promise<FileBlock>): Promise<Block> {
@@ -109,10 +92,6 @@ async function recordOf({ service, written }: Handing, number: string): Promise<
   ];
   if (job === undefined) throw new Error("an answer hands over the record of a job that is not there");
   return { job, events, marks };
-}
-
-function withBlocks(card: Card, added: readonly Block[]): Card {
-  return { ...card, blocks: [...card.blocks, ...added] };
 }
 
 function encode(text: string): Uint8Array {

@@ -1,3 +1,4 @@
+import type { Company } from "../books/books.ts";
 import type { Show, Turn } from "../conversation/turn.ts";
 import type { Job } from "../jobs/job.ts";
 import type { CautionMark, KeptMark, WorkspaceStore } from "../ports/store.ts";
@@ -11,13 +12,18 @@ export interface JobBackground {
   readonly isSummaryPosted: boolean;
 }
 
+/** What is kept about the jobs that a message writes into. Without a channel of the team nothing was posted. */
 export async function readBackground(
   workspace: WorkspaceStore,
+  { teamChannel }: Pick<Company, "teamChannel">,
   jobs: readonly Job[],
 ): Promise<ReadonlyMap<string, JobBackground>> {
   const read = async ({ number }: Job): Promise<readonly [string, JobBackground]> => {
-    const isSummaryPosted = await workspace.hasPost(summaryId(workspace.workspace, number));
-    return [number, { marks: await workspace.jobMarks(number), isSummaryPosted }];
+    const [isSummaryPosted, marks] = await Promise.all([
+      teamChannel !== undefined && workspace.hasPost(summaryId(workspace.workspace, number)),
+      workspace.jobMarks(number),
+    ]);
+    return [number, { marks, isSummaryPosted }];
   };
   return new Map(await Promise.all(jobs.map(read)));
 }

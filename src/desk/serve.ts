@@ -25,7 +25,7 @@ import { shortId } from "./short-id.ts";
 import { takeTurn } from "./take-turn.ts";
 import type { TryLimit } from "./try-limit.ts";
 import type { BookShelf, WorkspaceBooks } from "./workspace-books.ts";
-import { type JobWriting, type Written, writeJob } from "./write-job.ts";
+import { isWriting, type JobWriting, type Written, writeJob } from "./write-job.ts";
 
 /** The desk's parts with what it remembers between messages. */
 export interface DeskRoom extends DeskParts {
@@ -111,10 +111,14 @@ async function decide(service: Service, person: Person): Promise<Written | undef
   const shown = decision.kind === "show" ? decision : await runInFlight(service, decision, turn, own);
   if (shown === undefined) return undefined;
   const job = await jobOfRun(service, decision, turn);
+  const written = markForJob(shown, turn);
+  const ofJob: Turn = { ...turn, ...(job && { job }) };
+  // Most messages write nothing, and then nothing more is read.
+  if (!isWriting(ofJob, written, files.kept)) return { shown: written, jobs: [], posts: [] };
   const events = job === undefined ? [] : await workspace.jobHistory(job.number);
   const others = await otherJobs(service, shown, job);
   const writing: JobWriting = {
-    turn: { ...turn, ...(job && { job }) },
+    turn: ofJob,
     person: { ...person, ...shown.reader },
     door: inbound.caller.door,
     workspace: workspace.workspace,
@@ -123,10 +127,10 @@ async function decide(service: Service, person: Person): Promise<Written | undef
     others,
     otherEvents: await otherEvents(service, others),
     own,
-    background: await readBackground(workspace, job === undefined ? others : [job, ...others]),
+    background: await readBackground(workspace, room.books.company, job === undefined ? others : [job, ...others]),
     files: files.kept,
   };
-  return await handPapers(service, writing, writeJob(writing, markForJob(shown, turn)));
+  return await handPapers(service, writing, writeJob(writing, written));
 }
 
 async function runInFlight(

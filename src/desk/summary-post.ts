@@ -1,8 +1,10 @@
 import type { JobEntry } from "../jobs/job.ts";
 import { isClosed, type JobRecord } from "../jobs/job-record.ts";
+import { buildRecordPaper } from "../messages/build-record-paper.ts";
 import { buildSummaryCard, buildSummaryThreadCard } from "../messages/build-summary-card.ts";
+import { RECORD_TEXTS } from "../messages/record-words.ts";
 import { type Voice, voiceFor } from "../messages/voice.ts";
-import type { Post } from "../ports/outbox.ts";
+import type { Post, PostPaper } from "../ports/outbox.ts";
 import type { JobWriting } from "./write-job.ts";
 
 /** A job as a message leaves it. */
@@ -15,14 +17,6 @@ interface Changed {
   readonly wantsSummary: boolean;
   readonly isSummaryPosted: boolean;
 }
-/** Posts of a summary, and the one that the record is handed over with as a paper. */
-interface SummaryPosts {
-  readonly posts: readonly Post[];
-  readonly papers: readonly { readonly post: string; readonly record: JobRecord }[];
-}
-
-const NOTHING: SummaryPosts = { posts: [], papers: [] };
-
 /** Id of the post that begins the summary of a job; there is one a job. */
 export function summaryId(workspace: string, job: string): string {
   return `${workspace}-job-${job}-summary`;
@@ -33,18 +27,18 @@ export function summaryId(workspace: string, job: string): string {
  * places again whenever something of them changes.
  * @returns nothing where the company named no channel
  */
-export function summaryPosts(writing: JobWriting, changed: Changed): SummaryPosts {
+export function summaryPosts(writing: JobWriting, changed: Changed): readonly Post[] {
   const { turn, workspace } = writing;
   const { record, entries, isSeenTo, wantsSummary, isSummaryPosted } = changed;
   const { job, marks } = record;
   const channel = turn.company.teamChannel;
   const { language = "en" } = turn.company;
-  if (channel === undefined) return NOTHING;
+  if (channel === undefined) return [];
   // While a job is worked on anew, the team reads what came of it when it is closed again.
   const isChanged =
     isSummaryPosted &&
     (entries.some(({ change }) => change.kind === "status") || (isClosed(job) && (entries.length > 0 || isSeenTo)));
-  if (!wantsSummary && !isChanged) return NOTHING;
+  if (!wantsSummary && !isChanged) return [];
   const voice = companyVoice(writing);
   const first = summaryId(workspace, job.number);
   const rest = `${first}-rest`;
@@ -52,20 +46,24 @@ export function summaryPosts(writing: JobWriting, changed: Changed): SummaryPost
   const again = entries.length > 0 ? String(job.version) : `${job.version}-${turn.newId}`;
   const idOf = (post: string) => (isSummaryPosted ? `${post}-${again}` : post);
   const takesPlaceOf = (post: string) => (isSummaryPosted ? { updates: post } : {});
-  return {
-    posts: [
-      { id: idOf(first), channel, language, card: buildSummaryCard(voice, record), ...takesPlaceOf(first) },
-      {
-        id: idOf(rest),
-        channel,
-        language,
-        card: buildSummaryThreadCard(voice, job, marks),
-        follows: first,
-        ...takesPlaceOf(rest),
-      },
-    ],
-    papers: isClosed(job) ? [{ post: idOf(rest), record }] : [],
-  };
+  return [
+    { id: idOf(first), channel, language, card: buildSummaryCard(voice, record), ...takesPlaceOf(first) },
+    {
+      id: idOf(rest),
+      channel,
+      language,
+      card: buildSummaryThreadCard(voice, job, marks),
+      follows: first,
+      ...takesPlaceOf(rest),
+      ...(isClosed(job) && { paper: paperOf(voice, record) }),
+    },
+  ];
+}
+
+function paperOf(voice: Voice, record: JobRecord): PostPaper {
+  const { fileName, fileText } = RECORD_TEXTS[voice.language].paper;
+  const { number } = record.job;
+  return { name: `${fileName(number)}.pdf`, text: fileText(number), record: buildRecordPaper(voice, record) };
 }
 
 /** What the company's own papers and posts are written in. */

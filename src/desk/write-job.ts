@@ -51,9 +51,14 @@ export interface Written {
   readonly posts: readonly Post[];
   /** The open job with its record, as the message leaves it. */
   readonly record?: JobRecord;
-  /** Posts that the record of a job is handed over with. */
-  readonly papers: readonly { readonly post: string; readonly record: JobRecord }[];
   readonly crew?: CrewWriting;
+}
+
+/** True: the message says, does or brings something that may belong into a job. */
+export function isWriting({ job, ...turn }: Turn, shown: Show, files: readonly KeptFile[]): boolean {
+  const { acts = [], marks = [], takesBack } = shown;
+  if (takesBack !== undefined || acts.length + marks.length + files.length > 0) return true;
+  return job !== undefined && toldInMessage({ ...turn, job }, shown, job).length > 0;
 }
 
 /**
@@ -63,10 +68,9 @@ export interface Written {
 export function writeJob(writing: JobWriting, shown: Show): Written {
   const { turn, files } = writing;
   if (shown.takesBack !== undefined) return takeBack(writing, shown, shown.takesBack);
+  if (!isWriting(turn, shown, files)) return { shown, jobs: [], posts: [] };
   const { acts = [] } = shown;
   const told = turn.job === undefined ? [] : toldInMessage(turn, shown, turn.job);
-  const isAnything = told.length + acts.length + files.length + (shown.marks ?? []).length > 0;
-  if (!isAnything) return { shown, jobs: [], posts: [], papers: [] };
   const draft = told.reduce(tell, startDraft(writing));
   const done = acts.reduce(act, draft);
   if (done.stopped !== undefined) return refused(writing, shown, addFiles(draft), done.stopped);
@@ -89,7 +93,7 @@ function takeBack(
   const notes = [...(job === "" ? [] : [jobNote]), ...(crew.length === 0 ? [] : [crewNote])];
   const taken = "code" in said ? undefined : crewWriting(said, []);
   const left = job === turn.job?.number ? finishJob(writing, shown, turn.job, jobs, false) : undefined;
-  return { shown: withNotes(shown, notes), jobs, posts: [], papers: [], ...left, ...(taken && { crew: taken }) };
+  return { shown: withNotes(shown, notes), jobs, posts: [], ...left, ...(taken && { crew: taken }) };
 }
 
 function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
@@ -126,7 +130,6 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
     shown: { ...noted, state: askedOnce(state) },
     jobs: entries,
     posts: [...summaries, ...trail, ...plans],
-    papers: finished.flatMap((one) => one.papers),
     ...(own?.record && { record: own.record }),
     ...(crew && { crew }),
   };

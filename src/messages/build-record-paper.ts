@@ -29,6 +29,7 @@ export function buildRecordPaper(voice: Voice, { job, events, marks }: JobRecord
     ...(isInvented && { warning: paper.invented }),
     mark: title,
     foot: paper.decides,
+    leftOut: paper.leftOut,
     page: paper.page,
     of: paper.of,
     at_ms,
@@ -39,7 +40,7 @@ export function buildRecordPaper(voice: Voice, { job, events, marks }: JobRecord
       ...buildGauges(voice, job),
       ...inTable(voice, settingRows(voice, job), "value"),
       ...inTable(voice, stepRows(voice, job)),
-      ...inTable(voice, untakenRows(voice, job)),
+      ...untaken(voice, job),
       ...cautionTable(voice, marks),
       ...inTable(voice, partRows(voice, job), "amount"),
       ...faultTable(voice, job),
@@ -142,6 +143,14 @@ function houseTable(voice: Voice, job: Job): readonly PaperBlock[] {
   const { rowColumns, readingBy } = RECORD_TEXTS[voice.language];
   const columns = [rowColumns.what, rowColumns.value, readingBy];
   return [heading(record.facts), { kind: "table", widths: [0.4, 0.35, 0.25], columns, rows }];
+}
+
+/** Steps that nobody took, one after the other: there is nothing more to say of them. */
+function untaken(voice: Voice, job: Job): readonly PaperBlock[] {
+  return untakenRows(voice, job).flatMap(({ heading: title = "", rows }): PaperBlock[] => [
+    heading(title),
+    { kind: "text", tone: "plain", text: rows.map(({ label }) => label).join(" · ") },
+  ]);
 }
 
 /** Rows of a card as a table of two columns. */

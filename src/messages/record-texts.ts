@@ -14,6 +14,8 @@ export interface RecordTexts {
     readonly sheetText: string;
     /** The paper could not be made now. */
     readonly notMade: string;
+    /** What somebody wrote has signs that the fonts of the paper lack; `[…]` stands in their place. */
+    readonly leftOut: string;
     readonly signatures: string;
     readonly signatureNote: string;
     readonly crewSigns: string;

@@ -1,5 +1,6 @@
 import type { Card } from "../messages/card.ts";
 import type { Language } from "../messages/language.ts";
+import type { RecordPaper } from "./papers.ts";
 import type { Door } from "./store.ts";
 
 /** A place that posts go to: a channel of a chat platform, or a log of our own that the web and the terminal read. */
@@ -31,6 +32,16 @@ export interface Post {
   readonly updates?: string;
   /** Not to be sent before this moment. */
   readonly notBefore_ms?: number;
+  /** Handed over with the card; made when the post is sent, so that nobody waits for it. */
+  readonly paper?: PostPaper;
+}
+
+/** A paper to be made: what it says stands fast with the post, so that it is the same file however often it is made. */
+export interface PostPaper {
+  readonly name: string;
+  /** What is said of it where it is handed over. */
+  readonly text: string;
+  readonly record: RecordPaper;
 }
 
 /**

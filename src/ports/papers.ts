@@ -49,6 +49,8 @@ export interface RecordPaper {
   /** Stands at the foot of every page, before the number of the page: "Job 1007". */
   readonly mark: string;
   readonly foot: string;
+  /** Said at the end where the fonts lack something that somebody wrote; a mark stands in its place. */
+  readonly leftOut: string;
   readonly page: string;
   readonly of: string;
   /** When what it holds was last changed; the paper bears this date and no other [ms since 1970-01-01 UTC]. */

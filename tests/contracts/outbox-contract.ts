@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { KeptPost, Post } from "../../src/ports/outbox.ts";
 import type { Caller, Person, Store, WorkspaceStore } from "../../src/ports/store.ts";
 import { SAMPLE_CARDS } from "../support/sample-cards.ts";
-import { ANN, BEN, card, exchangeOf, STRANGER } from "../support/store-samples.ts";
+import { ANN, BEN, card, exchangeOf, SAMPLE_PAPER, STRANGER } from "../support/store-samples.ts";
 
 type Meet = (caller: Caller) => Promise<{ readonly workspace: WorkspaceStore; readonly person: Person }>;
 
@@ -31,7 +31,12 @@ export function describeOutboxContract(meet: Meet, store: () => Store): void {
 
   describe("outbox", () => {
     test("a post comes back as it was written, and waits", async () => {
-      const whole = post("p1", "C1", { thread: "t", notBefore_ms: 150, card: SAMPLE_CARDS["answer"] ?? card("") });
+      const whole = post("p1", "C1", {
+        thread: "t",
+        notBefore_ms: 150,
+        card: SAMPLE_CARDS["answer"] ?? card(""),
+        paper: SAMPLE_PAPER,
+      });
       const { workspace } = await write(whole);
       expect(await due(149)).toEqual([]);
       expect(await due(150)).toEqual([
@@ -51,6 +56,32 @@ export function describeOutboxContract(meet: Meet, store: () => Store): void {
         { post: { id: "p1" }, written_ms: 100 },
         { post: { id: "q", card: card("q") }, written_ms: 200, due_ms: 200 },
       ]);
+    });
+
+    test("it is known for ever that a post was written, whatever became of it, and to its own workspace alone", async () => {
+      const { workspace } = await write(post("p1"), post("q1", "C2"));
+      const stranger = (await meet(STRANGER)).workspace;
+      for (const kept of await due(100)) {
+        expect(await workspace.hasPost(kept.post.id)).toBe(true);
+        await store().outbox.claim(kept, 200);
+        expect(await workspace.hasPost(kept.post.id)).toBe(true);
+        const isLost = kept.post.id === "q1";
+        const result = isLost
+          ? ({ state: "given_up", because: "gone" } as const)
+          : ({ state: "sent", messageId: "m" } as const);
+        await store().outbox.settle(kept, result);
+      }
+      await workspace.writePosts([post("w1")], 300);
+      const ids = ["p1", "q1", "w1", "p", "P1", ""];
+      expect(await Promise.all(ids.map((id) => workspace.hasPost(id)))).toEqual([
+        true,
+        true,
+        true,
+        false,
+        false,
+        false,
+      ]);
+      expect(await Promise.all(ids.map((id) => stranger.hasPost(id)))).toEqual(ids.map(() => false));
     });
 
     test("the same id in another workspace is another post", async () => {

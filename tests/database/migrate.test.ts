@@ -39,6 +39,7 @@ const MIGRATIONS: readonly { readonly first: RegExp; readonly last: RegExp }[] =
   { first: /"slack_installation"/, last: /"slack_installation"/ },
   { first: /"teams_conversation"/, last: /"teams_conversation"/ },
   { first: /"name":"caution_mark"[^{}]*"job\\" text/, last: /"name":"caution_mark_by_job"/ },
+  { first: /"name":"post"[^{}]*paper/, last: /"name":"post"[^{}]*paper/ },
 ];
 
 /** The schema after each number of whole migrations, told apart by which migrations are recorded. */

@@ -21,6 +21,7 @@ const SCOPED = [
   "job",
   "job_event",
   "job_counter",
+  "crew_event",
   "post",
   "channel_card",
   "crew_event",

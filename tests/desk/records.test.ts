@@ -1,7 +1,7 @@
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { z } from "zod";
 import { createFileStore } from "../../adapters/files/file-store.ts";
 import type { Card, FileBlock } from "../../src/messages/card.ts";
@@ -14,19 +14,10 @@ import { SMALL_JPEG } from "../support/small-jpeg.ts";
 import { headlineOf, textsOf } from "../support/talk.ts";
 
 const STRANGER: Caller = { ...ANA, organisation: "other", user: "U9" };
-const CLOSED = [
-  "job new",
-  "T. M.",
-  "Ostrowick",
-  "2026-11-25",
-  "startup",
-  "done",
-  "stop",
-  "done",
-  "no",
-  "marisol",
-  "2026-12-01",
-] as const;
+const BEGIN = ["job new", "T. M.", "Ostrowick", "2026-11-25"] as const;
+const VISIT = ["survey model hollin-50, closed, 65 psi, set to 125F, 240 V"] as const;
+const CLOSE = [...VISIT, "startup", "done", "stop", "done", "no", "marisol", "2026-12-01"] as const;
+const CLOSED = [...BEGIN, ...CLOSE] as const;
 
 let folder = "";
 let files: FileStore;
@@ -201,22 +192,40 @@ describe("the record of a job", () => {
     const card = await desk.say("record 1001");
     expect(headlineOf(card)).toBe("Record of job 1001: T. M., Ostrowick.");
     expect(textsOf(card).some((text) => text.startsWith("The paper could not be made"))).toBe(true);
-    expect(desk.faults.map(({ doing }) => doing)).toEqual(["file", "file"]);
+    expect(desk.faults.map(({ doing }) => doing)).toEqual(["file"]);
   });
+});
+
+test("a message that writes nothing into its job reads nothing of what is kept about it", async () => {
+  const store = createMemoryStore();
+  const desk = openJobDeskOn(store, TEAM_BOOKS, { files });
+  const workspace = await store.openWorkspace(ANA);
+  vi.spyOn(store, "openWorkspace").mockResolvedValue(workspace);
+  await sayAll(desk, ...BEGIN);
+  const reads = [
+    vi.spyOn(workspace, "jobMarks"),
+    vi.spyOn(workspace, "hasPost"),
+    vi.spyOn(workspace, "jobHistory"),
+  ] as const;
+  await sayAll(desk, "help", "units si", "help mix");
+  expect(reads.map(({ mock }) => mock.calls.length)).toEqual([0, 0, 0]);
+  await desk.say("job note seen from the road");
+  expect(reads.every(({ mock }) => mock.calls.length > 0)).toBe(true);
 });
 
 describe("the summary", () => {
   test("is short, and its thread holds the rest with photos and the record as a page", async () => {
     const desk = openBench();
-    await sayAll(desk, "job new", "T. M.", "Ostrowick", "2026-11-25");
+    await sayAll(desk, ...BEGIN);
     await desk.say("", ANA, "c1", { files: [photo] });
-    await sayAll(desk, "startup", "done", "stop", "done", "no", "marisol", "2026-12-01");
+    await sayAll(desk, ...CLOSE);
     const [first, rest, ...others] = postsOf(desk);
     expect(others).toEqual([]);
     expect(rest?.follows).toBe(first?.id);
     expect(filesOf(first?.card ?? { title: "", blocks: [], summary: "" })).toEqual([]);
-    const names = rest && filesOf(rest.card).map(({ file }) => file.name);
-    expect(names).toEqual(["left.jpg", "job-1001-record.pdf"]);
+    expect(rest && filesOf(rest.card).map(({ file }) => file.name)).toEqual(["left.jpg"]);
+    expect(rest?.paper).toMatchObject({ name: "job-1001-record.pdf", record: { title: "Record of job 1001" } });
+    expect([first?.paper, desk.printed]).toEqual([undefined, []]);
     expect(rest && filesOf(rest.card)[0]?.text).toMatch(/^left\.jpg: Ana, 25 Nov \d\d:\d\d$/);
   });
 
@@ -227,16 +236,27 @@ describe("the summary", () => {
     await desk.say("", ANA, "c1", { files: [photo] });
     const later = postsOf(desk).slice(2);
     expect(later.map(({ updates }) => updates)).toEqual([first?.id, rest?.id]);
-    expect(later[1] && filesOf(later[1].card).map(({ file }) => file.name)).toEqual([
-      "left.jpg",
-      "job-1001-record.pdf",
-    ]);
+    expect(later[1] && filesOf(later[1].card).map(({ file }) => file.name)).toEqual(["left.jpg"]);
+    expect(later[1]?.paper?.record.blocks.some(({ kind }) => kind === "photos")).toBe(true);
     expect(new Set(postsOf(desk).map(({ id }) => id)).size).toBe(4);
+  });
+
+  test("costs nothing where the company has no channel for it", async () => {
+    const { teamChannel: _, ...company } = TEAM_BOOKS.company;
+    const store = createMemoryStore();
+    const desk = openJobDeskOn(store, { ...TEAM_BOOKS, company }, { files });
+    const workspace = await store.openWorkspace(ANA);
+    const hasPost = vi.spyOn(workspace, "hasPost");
+    vi.spyOn(store, "openWorkspace").mockResolvedValue(workspace);
+    const card = await sayAll(desk, ...CLOSED);
+    expect(textsOf(card).join(" ")).toContain("names no team_channel");
+    expect(store.commits.flatMap(({ posts = [] }) => posts)).toEqual([]);
+    expect(hasPost).not.toHaveBeenCalled();
   });
 
   test("names what was seen to in any conversation about the job, and not what was taken back", async () => {
     const desk = openBench();
-    await sayAll(desk, "job new", "T. M.", "Ostrowick", "2026-11-25");
+    await sayAll(desk, ...BEGIN);
     await desk.say("job number=1001", BEN, "c2");
     await desk.say("caution garage, set to 140F, no mixing valve", BEN, "c2");
     await desk.say("seen hot_storage_without_mixing_valve", BEN, "c2");

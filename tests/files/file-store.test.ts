@@ -84,6 +84,34 @@ describe("keeping", () => {
   });
 });
 
+describe("keeping a paper of our own", () => {
+  const PAPERS = [
+    { name: "job-1001-record.pdf", type: "application/pdf", bytes: Buffer.from("%PDF-1.7 invented") },
+    { name: "job-1001-record.json", type: "application/json", bytes: Buffer.from("{}\n") },
+    { name: "figures.csv", type: "text/csv", bytes: Buffer.alloc(0) },
+  ] as const;
+  test.each(PAPERS)("$name is kept byte for byte, as the type that is told", async ({ name, type, bytes }) => {
+    const file = await files.put("w1", name, type, bytes);
+    expect(file).toEqual({ hash: sha256(bytes), name, type, size_B: bytes.length });
+    expect(await files.read("w1", file.hash)).toEqual(bytes);
+    expect(await files.read("w2", file.hash)).toBeUndefined();
+  });
+
+  test("the same paper made again, even at once, stands there once", async () => {
+    const [{ name, type, bytes }] = PAPERS;
+    const all = await Promise.all([1, 2, 3].map(() => files.put("w1", name, type, bytes)));
+    expect(new Set(all.map(({ hash }) => hash)).size).toBe(1);
+    const [workspace = ""] = await readdir(join(folder, "files"));
+    expect(await readdir(join(folder, "files", workspace))).toEqual([all[0]?.hash]);
+  });
+
+  test("a name with a path in it is no path", async () => {
+    const file = await files.put("w1", "../../etc/job.pdf", "application/pdf", Buffer.from("%PDF-"));
+    expect(file.name).toBe("job.pdf");
+    expect(await readdir(folder)).toEqual(["files"]);
+  });
+});
+
 describe("reading", () => {
   test("nobody reads a file of another workspace, nor anything but a hash", async () => {
     const kept = await files.keep("w1", "a.jpg", photo);

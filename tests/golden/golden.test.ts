@@ -9,8 +9,11 @@ import { renderHtml } from "../../adapters/web/render-html.ts";
 import type { Books } from "../../src/books/books.ts";
 import type { CrewEvent } from "../../src/crew/crew-event.ts";
 import { answerToJson } from "../../src/messages/answer-json.ts";
+import type { Card } from "../../src/messages/card.ts";
+import type { Reader } from "../../src/messages/voice.ts";
 import { library, say } from "../support/ask-library.ts";
 import { GOLDEN_CASES, type GoldenCase } from "./cases.ts";
+import { recordCases } from "./record-cases.ts";
 
 const FOLDER = new URL(".", import.meta.url).pathname;
 const isUpdating = process.env["UPDATE_GOLDEN"] === "1";
@@ -51,24 +54,47 @@ function booksFor({ by }: GoldenCase): Books {
   return asker === undefined ? books : { ...books, today: TODAY, asker, crewEvents: SAID };
 }
 
-/** The same card as every door shows it, beside what a script reads. */
-function renderings(one: GoldenCase): Readonly<Record<string, string>> {
-  const { text, reader } = one;
-  const { card, answered } = say(text, reader, booksFor(one));
-  const json = (value: unknown) => `${JSON.stringify(value, null, 2)}\n`;
+const json = (value: unknown) => `${JSON.stringify(value, null, 2)}\n`;
+
+/** The same card as every door shows it. */
+function doorsOf(card: Card, { language }: Reader): Readonly<Record<string, string>> {
   return {
     "slack.json": json(renderCard(card).messages),
-    "teams.json": json(renderAdaptive(card, { language: reader.language })),
-    "web.html": `${renderHtml(card, { id: "c1", language: reader.language })}\n`,
+    "teams.json": json(renderAdaptive(card, { language })),
+    "web.html": `${renderHtml(card, { id: "c1", language })}\n`,
     "terminal.txt": `${renderText(card, 78)}\n`,
-    ...(answered && { "answer.json": json(answerToJson(answered, library, reader)) }),
   };
 }
 
-describe.each(GOLDEN_CASES)("$topic/$name", (one) => {
-  const made = renderings(one);
+/** A card in all its renderings, beside what a script reads. */
+interface Kept {
+  readonly topic: string;
+  readonly name: string;
+  readonly make: () => Readonly<Record<string, string>>;
+}
+const asked = GOLDEN_CASES.map(
+  (one): Kept => ({
+    ...one,
+    make: () => {
+      const { card, answered } = say(one.text, one.reader, booksFor(one));
+      const read = answered && { "answer.json": json(answerToJson(answered, library, one.reader)) };
+      return { ...doorsOf(card, one.reader), ...read };
+    },
+  }),
+);
+const records = recordCases(books).map(
+  ({ name, reader, card, json: read }): Kept => ({
+    topic: "record",
+    name,
+    make: () => ({ ...doorsOf(card, reader), ...(read !== undefined && { "record.json": json(read) }) }),
+  }),
+);
+const KEPT = [...asked, ...records];
+
+describe.each(KEPT)("$topic/$name", ({ topic, name, make }) => {
+  const made = make();
   test.each(Object.keys(made))("%s is as reviewed", (kind) => {
-    const file = `${FOLDER}${one.topic}/${one.name}.${kind}`;
+    const file = `${FOLDER}${topic}/${name}.${kind}`;
     if (isUpdating) {
       mkdirSync(dirname(file), { recursive: true });
       writeFileSync(file, made[kind] ?? "");
@@ -80,7 +106,7 @@ describe.each(GOLDEN_CASES)("$topic/$name", (one) => {
 
 test("no golden file is without its case", () => {
   const expected = new Set(
-    GOLDEN_CASES.flatMap((one) => Object.keys(renderings(one)).map((kind) => `${one.topic}/${one.name}.${kind}`)),
+    KEPT.flatMap(({ topic, name, make }) => Object.keys(make()).map((kind) => `${topic}/${name}.${kind}`)),
   );
   const kept = readdirSync(FOLDER, { recursive: true, encoding: "utf8" }).filter((name) =>
     /\.(json|html|txt)$/.test(name),

@@ -5,13 +5,21 @@ import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openOn } from "../../adapters/database/open-database.ts";
 import { createStore, openStore } from "../../adapters/database/open-store.ts";
+import { createFileStore } from "../../adapters/files/file-store.ts";
+import { createPapers } from "../../adapters/papers/create-papers.ts";
+import { drawRecordPdf } from "../../adapters/papers/draw-record.ts";
 import { createOutboxRelay } from "../../adapters/workers/outbox-relay.ts";
+import { createPostPapers } from "../../adapters/workers/post-papers.ts";
 import type { JobEntry } from "../../src/jobs/job.ts";
+import type { Block } from "../../src/messages/card.ts";
+import type { FileStore, KeptFile } from "../../src/ports/files.ts";
+import type { PostPaper } from "../../src/ports/outbox.ts";
 import type { Exchange, Store } from "../../src/ports/store.ts";
 import { type CrashingDatabase, crashBefore } from "../support/crashing-database.ts";
 import { type ChatFate, createFakeChat, type FakeChat } from "../support/fake-chat.ts";
 import { BOOKS } from "../support/sample-books.ts";
-import { ANN, card, exchangeOf } from "../support/store-samples.ts";
+import { SMALL_JPEG } from "../support/small-jpeg.ts";
+import { ANN, card, exchangeOf, SAMPLE_PAPER } from "../support/store-samples.ts";
 
 const settings = { books: BOOKS, ownOrganisations: [] };
 const START_ms = 1_800_000_000_000;
@@ -19,6 +27,10 @@ const START_ms = 1_800_000_000_000;
 let folder = "";
 let base = "";
 let exchange: Exchange;
+let files: FileStore;
+let photo: KeptFile;
+/** Hash of the paper, as it was made in a process that nothing happened to. */
+let paper = "";
 
 const entry = (change: JobEntry["change"]): JobEntry => ({ job: "1001", change });
 const CLOSE_OUT: readonly JobEntry[] = [
@@ -41,17 +53,47 @@ beforeAll(async () => {
   ];
   await workspace.commit(exchangeOf(person, { delivery: "opened", jobs: opened, at_ms: START_ms }));
   await store.close();
+  files = createFileStore({ folder: join(folder, "files"), keepsPlace: false });
+  const kept = await files.keep(workspace.workspace, "left.jpg", SMALL_JPEG);
+  if (!kept.ok) throw new Error(kept.because);
+  photo = kept.file;
+  const shown: Block = { kind: "file", file: photo, text: "left.jpg" };
+  const rest = card("The rest");
   exchange = exchangeOf(person, {
     delivery: "close-out",
     at_ms: START_ms,
     jobs: CLOSE_OUT,
     posts: [
       { id: "p1", channel: { door: "slack", id: "C1" }, card: card("Job 1001 is complete"), language: "en" },
-      { id: "p2", channel: { door: "slack", id: "C1" }, card: card("The rest"), language: "en", follows: "p1" },
+      {
+        id: "p2",
+        channel: { door: "slack", id: "C1" },
+        card: { ...rest, blocks: [...rest.blocks, shown] },
+        language: "en",
+        follows: "p1",
+        paper: paperWith(photo),
+      },
     ],
   });
+  const chat = createFakeChat(true);
+  await closeOut("paper", Number.POSITIVE_INFINITY, chat);
+  paper = filesIn(chat.messages[1])[1]?.hash ?? "";
+  expect((await files.read(workspace.workspace, paper))?.subarray(0, 5)).toEqual(Buffer.from("%PDF-"));
 });
+
+const paperWith = (file: KeptFile): PostPaper => ({
+  ...SAMPLE_PAPER,
+  record: {
+    ...SAMPLE_PAPER.record,
+    blocks: [{ kind: "photos", photos: [{ file, caption: "left.jpg", missing: "gone", elsewhere: "kept" }] }],
+  },
+});
+const filesIn = (message: FakeChat["messages"][number] | undefined): readonly KeptFile[] =>
+  (message?.card.blocks ?? []).flatMap((block) => (block.kind === "file" ? [block.file] : []));
 afterAll(() => rm(folder, { recursive: true }));
+
+/** Drawn as in the house; nothing is remembered from one process to the next. */
+const PAPERS = createPapers({ printPhoto: async (bytes) => bytes, draw: (one, photos) => drawRecordPdf(one, photos) });
 
 /** A relay whose clock jumps ahead with every turn. */
 async function relayFor(turns: number, store: Store, chat: FakeChat, from_ms: number): Promise<void> {
@@ -60,6 +102,7 @@ async function relayFor(turns: number, store: Store, chat: FakeChat, from_ms: nu
     outbox: store.outbox,
     ports: { slack: chat, teams: chat, web: store.houseChat, terminal: store.houseChat },
     clock: { now_ms: () => now_ms },
+    complete: createPostPapers({ files, papers: PAPERS }),
     language: "en",
     jitter: () => 0,
     report: () => undefined,
@@ -124,6 +167,12 @@ const RIGHT = { isLost: false, status: "complete", readings: ["outlet_temperatur
 /** The rest of the summary stands under the first message, whatever id that was given. */
 const IN_THREAD = [{ id: "p1" }, { id: "p2", thread: "m0" }];
 const placeOf = ({ id, thread }: FakeChat["messages"][number]) => ({ id, ...(thread !== undefined && { thread }) });
+/** What every message of the rest carries: the photo and the paper, the same file however often it was made. */
+const carriedBy = ({ messages }: FakeChat) =>
+  messages
+    .filter(({ id }) => id === "p2")
+    .map(filesIn)
+    .map((all) => all.map(({ hash }) => hash));
 const isRepeatNoted = ({ card: { blocks } }: FakeChat["messages"][number]) =>
   blocks.some((block) => block.kind === "text" && /may be a repeat/.test(block.text));
 
@@ -140,6 +189,7 @@ test("a process that dies before any statement of the close-out itself loses not
     });
     expect({ at, ...(await startAgain(`commit-${at}`, run, chat)) }).toEqual({ at, ...RIGHT });
     expect(chat.messages.map(placeOf)).toEqual(IN_THREAD);
+    expect(carriedBy(chat)).toEqual([[photo.hash, paper]]);
   }
 });
 
@@ -164,6 +214,7 @@ test.each(FATES)("a process that dies at any step of sending to a platform that 
     expect(run.acknowledged).toBe(true);
     expect({ at, ...(await startAgain(`${name}-${at}`, run, chat)) }).toEqual({ at, ...RIGHT });
     expect({ at, messages: chat.messages.map(placeOf) }).toEqual({ at, messages: IN_THREAD });
+    expect({ at, carried: carriedBy(chat) }).toEqual({ at, carried: [[photo.hash, paper]] });
     expect(chat.messages.filter(isRepeatNoted)).toEqual([]);
   }
 });
@@ -184,6 +235,7 @@ test("where a platform cannot be looked through nothing is lost either, and ever
       seen.add(message.id);
     }
     expect([...seen]).toEqual(["p1", "p2"]);
+    for (const carried of carriedBy(chat)) expect({ at, carried }).toEqual({ at, carried: [photo.hash, paper] });
   }
   expect(repeats).toBeGreaterThan(0);
 });

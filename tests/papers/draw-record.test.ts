@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { createPapers } from "../../adapters/papers/create-papers.ts";
 import { drawRecordPdf } from "../../adapters/papers/draw-record.ts";
+import { tidyText } from "../../adapters/papers/tidy-text.ts";
 import type { JobChange } from "../../src/jobs/job.ts";
 import { projectJob } from "../../src/jobs/project-job.ts";
 import { buildRecordPaper } from "../../src/messages/build-record-paper.ts";
@@ -184,4 +185,43 @@ describe("what does not fit", () => {
     expect(text).toMatch(/gone: .*no longer there/);
     expect(text).toContain("a.pdf: ");
   });
+});
+
+describe("what is written in other scripts and signs", () => {
+  test.each([
+    { said: "Señal: 0.5 Ω ≥ ½ → ¿sí?", shown: "Señal: 0.5 Ω ≥ ½ → ¿sí?" },
+    { said: "fine 👍🏽🔥 so far", shown: "fine […] so far" },
+    { said: "👨\u200D👩\u200D👧 1\uFE0F\u20E3 漢字 ✅ ❌", shown: "[…] 1 […] ✔ ✘" },
+    { said: "שלום עולם now", shown: "עולם שלום  now" },
+    { said: "see שלום.png", shown: "see שלום .png" },
+  ])("$said is set as $shown", ({ said, shown }) => {
+    expect(tidyText(said)).toBe(shown);
+  });
+
+  test("what the fonts lack is marked, said once at the end, and nothing is said where nothing is missing", async () => {
+    const { text } = await print(paperOf(US, { kind: "note", text: "all good 👍" }, { kind: "note", text: "🔥" }));
+    expect(text).toContain("all good […]");
+    expect(text.split("stands for signs that this page cannot print")).toHaveLength(2);
+    expect((await print(paperOf(US, { kind: "note", text: "all good" }))).text).not.toContain("[…]");
+    const typed = await print(paperOf(US, { kind: "note", text: "and so on […] é" }));
+    expect(typed.text).not.toContain("cannot print");
+  });
+});
+
+/** Some papers one after the other, on a busy machine. */
+const MANY_PAPERS_ms = 120_000;
+
+test("no heading stands alone at the foot of a page, wherever the page ends", { timeout: MANY_PAPERS_ms }, async () => {
+  const printed = new Map([["tank.jpg", SMALL_JPEG]]);
+  for (let lines = 8; lines < 24; lines += 2) {
+    const notes = Array.from({ length: lines }, (_, at) => ({ kind: "trail", text: `finding ${at}` }) as const);
+    const { pages } = await print(paperOf(US, ...notes, photo("tank.jpg"), { kind: "note", text: "gurgles" }), printed);
+    const pageWith = (said: string) => pages.findIndex(({ text }) => text.split("\n").includes(said));
+    const pageOf = (said: string) => pages.findIndex(({ text }) => text.includes(said));
+    expect({ lines, photos: pageWith("Photos") }).toEqual({ lines, photos: pageOf("tank.jpg: ") });
+    expect({ lines, notes: pageWith("Notes") }).toEqual({ lines, notes: pageOf("gurgles") });
+    expect({ lines, walk: pageWith("Fault walk") }).toEqual({ lines, walk: pageOf("Display shows A1.") });
+    expect({ lines, signed: pageWith("Signatures") }).toEqual({ lines, signed: pageWith("Date") });
+    expect(pageWith("Photos")).toBeGreaterThanOrEqual(0);
+  }
 });

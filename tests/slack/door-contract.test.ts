@@ -55,6 +55,26 @@ function openRig(harness: Harness, opened: readonly Harness[]) {
       (await sendEvent(door, event(id, text), signed())).status,
     sayAsStranger: async ({ id, text }: { id: string; text: string }) =>
       (await sendEvent(door, event(id, text), { secret: "f".repeat(32) })).status,
+    async sayWithPhoto({ id, text }: { id: string; text: string }, photo: Uint8Array) {
+      const { slack } = harness;
+      const path = `/files/${id}.jpg`;
+      slack.script(path, () => ({ headers: { "content-type": "image/jpeg" }, body: Buffer.from(photo) }));
+      const address = slack.fileUrl(`${id}.jpg`);
+      const file = {
+        id: `F${id}`,
+        name: "photo.jpg",
+        mode: "hosted",
+        mimetype: "image/jpeg",
+        size: photo.length,
+        file_access: "visible",
+        url_private: address,
+        url_private_download: address,
+      };
+      const said = event(id, text);
+      Object.assign(said["event"] as Json, { subtype: "file_share", files: [file] });
+      await sendEvent(door, said, signed());
+      return { fetched: () => slack.count(path) };
+    },
     press: (label: string, id: string, from = 0) =>
       press(
         findAction((action) => readPlain(action["text"]) === label, from),

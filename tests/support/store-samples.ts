@@ -1,5 +1,6 @@
 import type { ConversationState, Walk } from "../../src/conversation/state.ts";
 import type { Card } from "../../src/messages/card.ts";
+import type { PostPaper } from "../../src/ports/outbox.ts";
 import type { Caller, Exchange, Person } from "../../src/ports/store.ts";
 
 export const ANN: Caller = { door: "slack", organisation: "T-ONE", user: "U1", name: "Ann" };
@@ -60,6 +61,60 @@ export function stateWith(walkId?: string): ConversationState {
 }
 const UNKNOWN_WORD = { kind: "unknown-word", word: "tnak", nearest: ["tank"], text: "expansion tnak 80" } as const;
 const AMBIGUOUS = { kind: "ambiguous", typed: "60", candidates: ["cold", "pressure"] } as const;
+
+/** A paper with every kind of block. */
+export const SAMPLE_PAPER: PostPaper = {
+  name: "job-1001-record.pdf",
+  text: "Record of job 1001",
+  record: {
+    language: "en",
+    sheet: "letter",
+    title: "Record of job 1001",
+    subject: "Hollin 50 in Ostrowick",
+    company: "Testbench",
+    warning: "Everything is invented.",
+    mark: "Record of job 1001",
+    foot: "Who decides",
+    leftOut: "Something is left out.",
+    page: "Page",
+    of: "of",
+    at_ms: 1_700_000_000_000,
+    blocks: [
+      { kind: "heading", text: "Readings" },
+      { kind: "text", tone: "strong", text: "Nothing is open." },
+      { kind: "table", widths: [0.5, 0.5], columns: ["What", "How much"], rows: [["Pressure", "66 psi"]] },
+      { kind: "pairs", pairs: [["Customer", "T. M."]] },
+      {
+        kind: "gauges",
+        alt: "Pressure: 66 psi",
+        legend: "Shaded: accepted",
+        gauges: [
+          {
+            label: "Pressure",
+            value: 455,
+            low: 0,
+            high: 551,
+            valueText: "66 psi",
+            lowText: "0 psi",
+            highText: "80 psi",
+          },
+        ],
+      },
+      {
+        kind: "photos",
+        photos: [
+          {
+            file: { hash: "a".repeat(64), name: "a.jpg", type: "image/jpeg", size_B: 3 },
+            caption: "a.jpg",
+            missing: "gone",
+            elsewhere: "kept",
+          },
+        ],
+      },
+      { kind: "signatures", lines: [{ who: "For the crew", date: "Date" }] },
+    ],
+  },
+};
 
 let deliveries = 0;
 /** An exchange that differs from every other by its delivery and its time. */

@@ -1,10 +1,13 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { createOutboxRelay, type OutboxRelay } from "../../adapters/workers/outbox-relay.ts";
+import { type CompletePost, createPostPapers } from "../../adapters/workers/post-papers.ts";
+import type { Block } from "../../src/messages/card.ts";
+import type { PaperType } from "../../src/ports/files.ts";
 import type { Post } from "../../src/ports/outbox.ts";
 import type { WorkspaceStore } from "../../src/ports/store.ts";
 import { createFakeChat, type FakeChat } from "../support/fake-chat.ts";
 import { createMemoryStore, type MemoryStore } from "../support/memory-store.ts";
-import { ANN, card, exchangeOf } from "../support/store-samples.ts";
+import { ANN, card, exchangeOf, SAMPLE_PAPER } from "../support/store-samples.ts";
 
 const MINUTE_ms = 60_000;
 
@@ -26,8 +29,9 @@ beforeEach(async () => {
   relay = openRelay();
 });
 
-function openRelay(): OutboxRelay {
+function openRelay(complete?: CompletePost): OutboxRelay {
   return createOutboxRelay({
+    ...(complete && { complete }),
     outbox: store.outbox,
     ports: { slack, teams, web: store.houseChat, terminal: store.houseChat },
     clock: { now_ms: () => now_ms },
@@ -187,5 +191,65 @@ describe("trouble", () => {
     await run(5_000);
     expect(titles(slack)).toEqual(["p1"]);
     expect(await store.outbox.due(now_ms + 24 * 60 * MINUTE_ms)).toEqual([]);
+  });
+});
+
+describe("a post with a paper", () => {
+  const blocksOf = (chat: FakeChat): readonly Block[] => chat.messages.flatMap((sent) => sent.card.blocks);
+  /** Papers are made as the test says; what is kept is noted. */
+  function openPapers(draw: () => Promise<Uint8Array>) {
+    const kept: string[] = [];
+    const put = async (workspaceOf: string, name: string, type: PaperType, bytes: Uint8Array) => {
+      kept.push(`${workspaceOf} ${name} ${type}`);
+      return { hash: "c".repeat(64), name, type, size_B: bytes.length };
+    };
+    const papers = { drawRecord: draw };
+    relay = openRelay(createPostPapers({ files: { put, read: async () => undefined }, papers }));
+    return kept;
+  }
+
+  test("hands it over as a file, kept before it is sent, and others go as they are", async () => {
+    const kept = openPapers(async () => Buffer.from("%PDF-"));
+    await write(post("p1", { paper: SAMPLE_PAPER }), post("p2"));
+    await run();
+    expect(kept).toEqual([`${workspace.workspace} job-1001-record.pdf application/pdf`]);
+    const file = { hash: "c".repeat(64), name: "job-1001-record.pdf", type: "application/pdf", size_B: 5 };
+    expect(slack.messages[0]?.card.blocks.at(-1)).toEqual({ kind: "file", file, text: "Record of job 1001" });
+    expect(slack.messages[1]?.card).toEqual(card("p2"));
+  });
+
+  test("is made once, however often the platform asks to wait", async () => {
+    const kept = openPapers(async () => Buffer.from("%PDF-"));
+    slack.fates.push({ kind: "retryLater", after_ms: 5_000, because: "busy" }, "answer_lost");
+    await write(post("p1", { paper: SAMPLE_PAPER }));
+    await run(10 * MINUTE_ms);
+    expect([kept.length, slack.messages.length]).toEqual([1, 1]);
+  });
+
+  test("waits for a paper that cannot be made now, and nothing is sent meanwhile", async () => {
+    let tries = 0;
+    openPapers(async () => {
+      tries += 1;
+      if (tries === 1) throw new Error("the disk is full");
+      return Buffer.from("%PDF-");
+    });
+    await write(post("p1", { paper: SAMPLE_PAPER }));
+    await relay.runOnce();
+    expect([slack.sends.length, reported.length]).toEqual([0, 1]);
+    await run();
+    expect(blocksOf(slack).map(({ kind }) => kind)).toEqual(["headline", "file"]);
+  });
+
+  test("goes without a paper that cannot be made at all, and says so", async () => {
+    openPapers(async () => {
+      throw new Error("no paper left");
+    });
+    await write(post("p1", { paper: SAMPLE_PAPER, language: "es" }));
+    await run();
+    expect(reported).toHaveLength(3);
+    const text =
+      "No pude preparar el papel en este momento. Todo quedó guardado; pida el registro otra vez en un rato.";
+    expect(blocksOf(slack).at(-1)).toEqual({ kind: "text", tone: "problem", text });
+    expect(slack.messages).toHaveLength(1);
   });
 });

@@ -14,6 +14,7 @@ export const record: RecordTexts = {
     jsonText: (job) => `Record of job ${job}, for programs`,
     sheetText: "Sheet for a spreadsheet program",
     notMade: "The paper could not be made just now. Everything is kept; ask for the record again in a while.",
+    leftOut: "[…] stands for signs that this page cannot print. They are kept; the record for programs holds them.",
     signatures: "Signatures",
     signatureNote: "Whoever signs says that they have seen this record, nothing more.",
     crewSigns: "For the crew",

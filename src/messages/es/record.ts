@@ -13,6 +13,8 @@ export const record: RecordTexts = {
     jsonText: (job) => `Registro del trabajo ${job}, para programas`,
     sheetText: "Hoja para un programa de cálculo",
     notMade: "No pude preparar el papel en este momento. Todo quedó guardado; pida el registro otra vez en un rato.",
+    leftOut:
+      "[…] está en lugar de signos que esta hoja no puede imprimir. Están guardados en el registro para programas.",
     signatures: "Firmas",
     signatureNote: "Quien firma dice que vio este registro, nada más.",
     crewSigns: "Por la cuadrilla",
