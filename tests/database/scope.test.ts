@@ -24,7 +24,6 @@ const SCOPED = [
   "crew_event",
   "post",
   "channel_card",
-  "crew_event",
   "teams_conversation",
 ];
 /** The one place, the list of column types, and the history of the schema. */
