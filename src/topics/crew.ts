@@ -81,7 +81,8 @@ function tell(task: CrewTask, facts: CrewFacts, books: Books): Told {
     case "withdraw":
       return withdraw(facts, books);
     case "stock":
-      if (facts.part === undefined && facts.amount === undefined && facts.truck !== undefined) return showStock(facts.truck, books);
+      if (facts.part === undefined && facts.amount === undefined && facts.truck !== undefined)
+        return showStock(facts.truck, books);
       return propose(task, facts, books);
     default:
       return propose(task, facts, books);

@@ -82,7 +82,10 @@ test("when somebody else changed the crew in the same moment, the message is tak
       delivery: "meanwhile",
       card: { title: "t", blocks: [], summary: "t" },
       at_ms: 1,
-      crew: { version: 0, entries: [{ change: { kind: "off", person: "ebbe", from: "2026-12-03", to: "2026-12-03" } }] },
+      crew: {
+        version: 0,
+        entries: [{ change: { kind: "off", person: "ebbe", from: "2026-12-03", to: "2026-12-03" } }],
+      },
     });
   });
   const desk = openJobDeskOn(interrupted, seedBooks);

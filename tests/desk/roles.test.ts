@@ -59,7 +59,7 @@ const CREW: Readonly<Record<CrewAction, Row>> = {
   "crew training": office("crew wren subject=Lifting until=2027-12-01"),
   "crew tool": office("crew wren tool=manometer serial=MA-9 until=2027-12-01"),
   "crew tool_gone": office("crew tool=MA-2 wren gone"),
-  "crew calibrated": office("crew marisol tool=CM-2 until=2027-12-01"),
+  "crew calibrated": office("crew wren tool=TH-3 until=2027-12-01"),
   "crew hours": office("crew wren hours=07:00-12:00 weekday=monday"),
   "crew off": office("crew wren off 2026-12-24"),
   "crew works": office("crew ebbe works 2026-12-24 to 2026-12-24"),
@@ -95,7 +95,10 @@ const STEP_ROWS: Readonly<Partial<Record<Step, Row>>> = {
 /** Whose entry it is, whose own it is, and what the plan, the digest and the figures show. */
 const OTHERS: Readonly<Record<string, Row>> = {
   "a plan confirmed": office("plan confirm=1005@2026-12-03:ebbe+wren"),
-  "an entry of somebody else put right": { ...leads("job 1003 amend 6 stairs turn once"), told: /or a manager, to put/ },
+  "an entry of somebody else put right": {
+    ...leads("job 1003 amend 6 stairs turn once"),
+    told: /or a manager, to put/,
+  },
   "an entry of somebody else taken back": {
     ...leads("job 1003 withdraw 4 because it was another house"),
     told: /or a manager, to put|manager, owner/,
@@ -111,7 +114,9 @@ afterEach(() => desk?.store.close());
 
 function wordsOf(card: Card): string {
   return card.blocks
-    .flatMap((block): readonly string[] => ("text" in block ? [block.text] : block.kind === "table" ? block.rows.flat() : []))
+    .flatMap((block): readonly string[] =>
+      "text" in block ? [block.text] : block.kind === "table" ? block.rows.flat() : [],
+    )
     .join("\n");
 }
 async function record({ store }: CompanyDesk): Promise<string> {

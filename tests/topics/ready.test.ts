@@ -38,7 +38,10 @@ describe("a day", () => {
     expect(answer.headline).toMatchObject({ code: "day_not_ready", data: { stops: { value: 1 } } });
     expect(answer.tables?.map(({ id }) => id)).toEqual(["day", "missing", "lapses"]);
     expect(answer.tables?.[0]?.rows).toEqual([
-      [{ code: "job_named", data: { job: "1003" } }, { code: "stands_stopped", data: { stops: q("count", 1) } }],
+      [
+        { code: "job_named", data: { job: "1003" } },
+        { code: "stands_stopped", data: { stops: q("count", 1) } },
+      ],
       ["Ebbe Tarnowell", { code: "stands_ready", data: {} }],
       ["Marisol Vantreaux", { code: "stands_care", data: { cares: q("count", 2) } }],
       ["Wren Oduyami", { code: "stands_ready", data: {} }],
@@ -119,10 +122,16 @@ test("what was looked at is shown beside what is missing", () => {
   expect(checked({ day: "2026-11-25", job: "1006" })).toEqual(
     expect.arrayContaining([
       [{ code: "permit", data: {} }, "P-2098"],
-      [{ code: "survey", data: {} }, { code: "is_done", data: {} }],
+      [
+        { code: "survey", data: {} },
+        { code: "is_done", data: {} },
+      ],
       ["Ebbe Tarnowell", "07:00-15:30"],
       [{ code: "skill_plumbing", data: {} }, "Ebbe Tarnowell, Marisol Vantreaux"],
-      [{ code: "calibrated_tools", data: {} }, { code: "so_many_of", data: { have: q("count", 9), needed: q("count", 9) } }],
+      [
+        { code: "calibrated_tools", data: {} },
+        { code: "so_many_of", data: { have: q("count", 9), needed: q("count", 9) } },
+      ],
     ]),
   );
   expect(checked({ day: "2026-12-01", person: "marisol" })[0]).toEqual([
