@@ -114,9 +114,10 @@ afterEach(() => desk?.store.close());
 
 function wordsOf(card: Card): string {
   return card.blocks
-    .flatMap((block): readonly string[] =>
-      "text" in block ? [block.text] : block.kind === "table" ? block.rows.flat() : [],
-    )
+    .flatMap((block): readonly string[] => {
+      if ("text" in block) return [block.text];
+      return block.kind === "table" ? block.rows.flat() : [];
+    })
     .join("\n");
 }
 async function record({ store }: CompanyDesk): Promise<string> {
