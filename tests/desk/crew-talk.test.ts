@@ -163,6 +163,6 @@ test("after an answer about readiness a job's own words open its record, and “
 });
 
 test("a new line about readiness begins anew while a question of it is open", async () => {
-  expect(promptOf(await desk.as("lupe", "ready job=1099 2026-11-30"))).toBe("For which job?");
+  expect(promptOf(await desk.as("lupe", "ready 2026-11-30 job=1099"))).toBe("For which job?");
   expect(headlineOf(await desk.as("lupe", "ready 2026-12-01"))).toMatch(/^2026-12-01 can go ahead/);
 });

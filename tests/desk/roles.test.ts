@@ -59,7 +59,7 @@ const CREW: Readonly<Record<CrewAction, Row>> = {
   "crew training": office("crew wren subject=Lifting until=2027-12-01"),
   "crew tool": office("crew wren tool=manometer serial=MA-9 until=2027-12-01"),
   "crew tool_gone": office("crew tool=MA-2 wren gone"),
-  "crew calibrated": office("crew marisol tool=CM-2 until=2027-12-01"),
+  "crew calibrated": office("crew wren tool=TH-3 until=2027-12-01"),
   "crew hours": office("crew wren hours=07:00-12:00 weekday=monday"),
   "crew off": office("crew wren off 2026-12-24"),
   "crew works": office("crew ebbe works 2026-12-24 to 2026-12-24"),
@@ -114,9 +114,10 @@ afterEach(() => desk?.store.close());
 
 function wordsOf(card: Card): string {
   return card.blocks
-    .flatMap((block): readonly string[] =>
-      "text" in block ? [block.text] : block.kind === "table" ? block.rows.flat() : [],
-    )
+    .flatMap((block): readonly string[] => {
+      if ("text" in block) return [block.text];
+      return block.kind === "table" ? block.rows.flat() : [];
+    })
     .join("\n");
 }
 async function record({ store }: CompanyDesk): Promise<string> {

@@ -82,7 +82,7 @@ export const GOLDEN_CASES: readonly GoldenCase[] = [
   { topic: "ready", name: "job-to-load", text: "ready job=1006 2026-11-25", reader: US },
   { topic: "ready", name: "trabajo-sin-licencia", text: "listo trabajo=1007 2026-11-26", reader: ES },
   { topic: "ready", name: "dia", text: "listo 2026-11-26", reader: ES },
-  { topic: "ready", name: "unknown-job", text: "ready job=1099 2026-11-26", reader: US },
+  { topic: "ready", name: "unknown-job", text: "ready 2026-11-26 job=1099", reader: US },
   { topic: "crew", name: "list", text: "crew", reader: US, by: "lupe" },
   { topic: "crew", name: "lista", text: "cuadrilla", reader: ES, by: "lupe" },
   { topic: "crew", name: "own-record", text: "crew person=wren", reader: US, by: "wren" },

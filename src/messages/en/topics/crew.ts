@@ -11,7 +11,7 @@ export const texts: TopicTexts<typeof crew> = {
     "crew person=ebbe",
     "crew off 2026-12-24 to 2027-01-02, person=marisol",
     "crew person=ebbe credential=first_aid expires=2028-11-30",
-    "crew stock truck-2 mixing-valve +2",
+    "crew stock truck=truck-2 part=mixing-valve amount=+2",
   ],
   facts: {
     person: { label: "Person", question: "Who?", words: ["person", "who"] },

@@ -11,7 +11,6 @@ export const texts: TopicTexts<typeof crew> = {
     "cuadrilla persona=ebbe",
     "cuadrilla libre 2026-12-24 al 2027-01-02, persona=marisol",
     "cuadrilla persona=ebbe credencial=first_aid vence=2028-11-30",
-    "cuadrilla existencias truck-2 mixing-valve +2",
   ],
   facts: {
     person: { label: "Persona", question: "¿Quién?", words: ["persona", "quién"] },
