@@ -108,7 +108,7 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   const crew = crewWriting(draft.crew, entries);
   const texts = JOB_TEXTS[person.language];
   const notes = [
-    ...sayWritten(voice, entries, writing.events).map(quiet),
+    ...sayWritten(voice, entries, writing.events).filter(notIn(shown.card)).map(quiet),
     ...(lost === undefined
       ? []
       : [problem(texts.notSaved(turn.job?.number ?? "", sayJobRefusal(person.language, lost)))]),
@@ -130,6 +130,12 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
     ...(own?.record && { record: own.record }),
     ...(crew && { crew }),
   };
+}
+
+/** What the headline says already is not said again under the card. */
+function notIn({ blocks }: Card): (line: string) => boolean {
+  const said = blocks.flatMap((block) => (block.kind === "headline" ? [block.text] : []));
+  return (line) => !said.includes(line);
 }
 
 /** Can be taken back by undo whatever else the message did. */
