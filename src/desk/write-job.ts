@@ -108,7 +108,7 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   const crew = crewWriting(draft.crew, entries);
   const texts = JOB_TEXTS[person.language];
   const notes = [
-    ...sayWritten(voice, entries, writing.events).filter(notIn(shown.card)).map(quiet),
+    ...sayWritten(voice, entries, writing.events).filter(isNews(shown.card, entries)).map(quiet),
     ...(lost === undefined
       ? []
       : [problem(texts.notSaved(turn.job?.number ?? "", sayJobRefusal(person.language, lost)))]),
@@ -132,10 +132,10 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   };
 }
 
-/** What the headline says already is not said again under the card. */
-function notIn({ blocks }: Card): (line: string) => boolean {
-  const said = blocks.flatMap((block) => (block.kind === "headline" ? [block.text] : []));
-  return (line) => !said.includes(line);
+/** A plan that the headline says in full is not said again under the card. */
+function isNews({ blocks }: Card, entries: readonly JobEntry[]): (line: string) => boolean {
+  const isPlan = entries.every(({ change }) => change.kind === "planned");
+  return (line) => !(isPlan && blocks.some((block) => block.kind === "headline" && block.text === line));
 }
 
 /** Can be taken back by undo whatever else the message did. */
