@@ -57,13 +57,19 @@ export function answerWalk(scene: Scene, walk: Walk): Decision {
   if (asksAnew && opensTopic(scene, walk.topic, text)) return startOver(scene, walk.topic);
   // What was wanted is known already there; a name or some words can only be the answer.
   if (isOwn && fact !== undefined && own?.ok) return takeGiven(scene, walk, fact, own.known);
-  if (fact !== undefined && own?.ok && Object.keys(heard.facts).length === 0)
+  // Whoever types the name of the walk alone wants it shown, and gives no reason and no words of their own.
+  if (fact !== undefined && own?.ok && !isBareName(scene, walk, heard) && Object.keys(heard.facts).length === 0)
     return takeGiven(scene, walk, fact, own.known);
   if (!saysNothing(heard)) return takeAll(scene, walk, heard);
   if (heard.unsettled.length === 0 && opensTopic(scene, walk.topic, text))
     return askAgain(scene, walk, [quiet(scene.voice.common.stillOpen)]);
   const why = own?.ok === false ? [problem(own.why)] : heard.unsettled.flatMap((lost) => sayLost(scene, walk, lost));
   return askAgain(scene, walk, why);
+}
+
+function isBareName(scene: Scene, { topic }: Walk, { facts, refused, unsettled }: Heard): boolean {
+  const saysNoMore = Object.keys(facts).length + refused.length + unsettled.length === 0;
+  return saysNoMore && opensTopic(scene, topic, scene.text);
 }
 
 /** True where any words would do as an answer, so that a new question is looked for first. */

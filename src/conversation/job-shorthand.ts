@@ -8,6 +8,16 @@ const BARE_NUMBER = /^(#\s?\d{3,9}|\d{4,9})[.!?]?$/;
 /** What people say of a job without the word for it, at the beginning of a message. */
 const OF_A_JOB = /^(?:history|historial|note|nota)\b(?=[\s:,]|$)/i;
 
+/** "job 1003 plan monday ebbe, wren": who stands at the end is who does it. */
+const PLANS = /^(?:job|trabajo)\b.*\bplan\b/i;
+
+function sayWho(text: string, people: readonly string[]): string {
+  if (!PLANS.test(text) || people.length === 0) return text;
+  const name = `(?:${people.join("|")})`;
+  const end = new RegExp(`\\s(${name}(?:\\s*(?:,|&|\\+|\\band\\b|\\by\\b)\\s*${name})*)[.!]?$`, "i");
+  return text.replace(end, " crew=$1");
+}
+
 /**
  * The message as a request about a job, where it is one without saying so: a job's number alone, a note, the history. A
  * number that answers a question, or that nobody has as a job while something else was talked about, stays a number.
@@ -17,6 +27,8 @@ export function sayJob(scene: Scene): Scene {
   if (!library.topics.has(TOPIC)) return scene;
   const begun = sayNewJob(scene);
   if (begun !== undefined) return begun;
+  const planned = sayWho(text.trim(), names.person ?? []);
+  if (planned !== text.trim()) return { ...scene, text: planned };
   const said: Scene = { ...scene, text: `${TOPIC} ${text}` };
   const about = state.walk?.topic ?? state.last?.topic;
   if (OF_A_JOB.test(text) && state.walk === undefined) return said;

@@ -2,6 +2,7 @@ import { parseCommand } from "../conversation/commands.ts";
 import { converse } from "../conversation/converse.ts";
 import { findTopic } from "../conversation/grammar/find-topic.ts";
 import type { Decision, Show, Turn } from "../conversation/turn.ts";
+import type { JobAct } from "../jobs/job-act.ts";
 import { buildFilesCard, isNotUnderstood, noteFiles } from "../messages/build-files-card.ts";
 import { voiceFor } from "../messages/voice.ts";
 import { foldText } from "../units/fold-text.ts";
@@ -17,6 +18,8 @@ export function takeFiles(turn: Turn, files: FilesTaken): TakenTurn {
   const said = turn.text.trim();
   const isSilent = turn.form === undefined && (said === "" || isCaption(turn, said));
   const decision = isSilent ? undefined : converse(turn);
+  const asked = decision && askedAgain(turn, decision, said);
+  if (asked !== undefined) return { turn, decision: noted(turn, asked, files) };
   if (decision !== undefined && !isIdle(turn, decision)) return { turn, decision: noted(turn, decision, files) };
   const { language } = turn.reader;
   const shown: Show = {
@@ -24,8 +27,7 @@ export function takeFiles(turn: Turn, files: FilesTaken): TakenTurn {
     card: buildFilesCard(language, files, turn.job?.number),
     state: turn.state,
     reader: turn.reader,
-    ...(turn.job !== undefined &&
-      said !== "" && { acts: [{ kind: "change" as const, change: { kind: "note" as const, text: said } }] }),
+    ...(turn.job !== undefined && said !== "" && { acts: [noteOf(said)] }),
   };
   return { turn, decision: shown };
 }
@@ -39,6 +41,19 @@ function isCaption({ state, aim, library }: Turn, said: string): boolean {
   const text = normaliseText(said);
   if (OF_A_JOB.test(text) || parseCommand(text) !== undefined) return false;
   return findTopic(foldText(text), library, undefined)?.span?.start !== 0;
+}
+
+function noteOf(text: string): JobAct {
+  return { kind: "change", change: { kind: "note", text } };
+}
+
+/** In the middle of a walk, words that answer nothing say what is on the photo: a note, and the question stands as before. */
+function askedAgain({ state, job }: Turn, decision: Decision, said: string): Show | undefined {
+  if (job === undefined || state.walk === undefined || decision.kind !== "show") return undefined;
+  const isSame = JSON.stringify(decision.state.walk) === JSON.stringify(state.walk);
+  const blocks = decision.card.blocks.filter((block) => block.kind !== "text" || block.tone !== "problem");
+  if (!isSame || blocks.length === decision.card.blocks.length) return undefined;
+  return { ...decision, card: { ...decision.card, blocks }, acts: [noteOf(said)] };
 }
 
 /** Words that came to nothing, such as what is to be seen on a photo. */

@@ -112,7 +112,7 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
   const crew = crewWriting(draft.crew, entries);
   const texts = JOB_TEXTS[person.language];
   const notes = [
-    ...sayWritten(voice, entries, writing.events).map(quiet),
+    ...sayWritten(voice, entries, writing.events).filter(isNews(shown.card, entries)).map(quiet),
     ...(lost === undefined
       ? []
       : [problem(texts.notSaved(turn.job?.number ?? "", sayJobRefusal(person.language, lost)))]),
@@ -133,6 +133,12 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
     ...(own?.record && { record: own.record }),
     ...(crew && { crew }),
   };
+}
+
+/** A plan that the headline says in full is not said again under the card. */
+function isNews({ blocks }: Card, entries: readonly JobEntry[]): (line: string) => boolean {
+  const isPlan = entries.every(({ change }) => change.kind === "planned");
+  return (line) => !(isPlan && blocks.some((block) => block.kind === "headline" && block.text === line));
 }
 
 /** Can be taken back by undo whatever else the message did. */

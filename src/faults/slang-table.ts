@@ -4,6 +4,7 @@
  * @source common practice: trade and household speech
  */
 export const SLANG: Readonly<Record<string, string>> = {
+  ago: "last_night last_week last_month",
   air: "air aire blow* blew sopla* avienta* avent* draft* breeze chiflon corriente_de_aire",
   alarm: "alarm* alert* aviso avisa beep* chirp* pita pitando suena_la_alarma",
   app: "app apps phone cell telefono celular movil",

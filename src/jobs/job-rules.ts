@@ -65,7 +65,7 @@ export const STEPS: Readonly<Record<JobStatus, Partial<Readonly<Record<JobStatus
   planned: { surveyed: ALL, under_way: ALL, cancelled: OFFICE },
   surveyed: { planned: OFFICE, under_way: ALL, cancelled: OFFICE },
   under_way: { open_items: ALL, complete: ALL, planned: OFFICE, surveyed: OFFICE, cancelled: LEADS },
-  open_items: { under_way: ALL, complete: ALL },
+  open_items: { under_way: ALL, complete: ALL, called_back: ALL },
   complete: { called_back: ALL },
   called_back: { under_way: ALL, open_items: ALL, complete: OFFICE },
   cancelled: { planned: OFFICE },

@@ -47,8 +47,8 @@ function stepFacts(step: StartupStep): readonly (readonly [string, FactSpec])[] 
           usual: reading.usual,
           ...UNLISTED,
         };
-  // A new reading may be typed where a reason is asked for.
-  const why: FactSpec = { type: "text", ...UNLISTED, ...(reading && { orReading: factOfStep(id) }) };
+  // Where a reason is asked for, a new reading may be typed, or that the step is done after all.
+  const why: FactSpec = { type: "text", ...UNLISTED, orReading: factOfStep(id) };
   return [[factOfStep(id), fact], ...(mayNeedReason(step) ? [[whyOfStep(id), why] as const] : [])];
 }
 

@@ -90,7 +90,22 @@ export function showValue(voice: Voice, fact: FactVoice, value: FactValue): stri
     return fact.spec.type === "quantity" ? showQuantity(voice, { kind: fact.spec.quantity, value }) : String(value);
   if (typeof value === "boolean") return value ? voice.common.yes : voice.common.no;
   if (fact.spec.type === "day") return showDay(voice, value);
+  if (fact.spec.type === "name" && isNamed(fact.spec.of)) return showName(voice, fact.spec.of, value);
   return fact.words.options?.[value]?.label ?? value;
+}
+
+const NAMED = ["person", "anybody", "place"] as const;
+type Named = (typeof NAMED)[number];
+
+function isNamed(of: string): of is Named {
+  return NAMED.some((one) => one === of);
+}
+
+/** People and places by their names; everything else of the books goes by its id. */
+function showName({ books }: Voice, of: Named, id: string): string {
+  const named: readonly { readonly id: string; readonly name: string }[] =
+    (of === "place" ? books?.places : books?.people) ?? [];
+  return named.find((one) => one.id === id)?.name ?? id;
 }
 
 /** The value of a fact as it can be typed back. */

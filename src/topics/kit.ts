@@ -59,7 +59,7 @@ export const kit = declareTopic({
     if (model !== undefined && !model.ok) return unknown("model", facts.model ?? "", model.nearest);
     const member = facts.person === undefined ? undefined : findMember(facts.person, books);
     if (member !== undefined && !member.ok) return unknown("person", facts.person ?? "", member.nearest);
-    const riders = ridersOf(job?.entry.job, member?.entry.member, books);
+    const riders = ridersOf(job?.entry.job ?? books.openJob, member?.entry.member, books);
     const { job: _job, person: _person, ...told } = facts;
     const known = Object.fromEntries(Object.entries(told).filter(([, value]) => value !== undefined));
     const site: KitSite = {

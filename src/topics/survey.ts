@@ -19,7 +19,8 @@ import { collectKit } from "../jobs/kit.ts";
 import { KIT_RULES } from "../jobs/kit-rules-table.ts";
 import { readKitTold } from "../jobs/kit-told-facts.ts";
 import { tabulateKit, wireFor } from "../jobs/survey-end.ts";
-import { type ExpansionPlan, planExpansion, pressureCeiling_kPa } from "../physics/expansion-plan.ts";
+import { CODE_LIMIT_kPa, type ExpansionPlan, planExpansion, pressureCeiling_kPa } from "../physics/expansion-plan.ts";
+import { nextStockSize_L } from "../physics/expansion-tank.ts";
 import { toBase } from "../units/convert.ts";
 
 const RESULTS = ["facts_told", "facts_missing", "kit_parts", "expansion_tank", "breaker_asked"] as const;
@@ -160,12 +161,17 @@ function expansionOf(facts: SurveyFacts, unit: CatalogueModel | undefined): Expa
   });
 }
 
+/** The tank that keeps the house at the code's limit where the line is below it, as the kit brings it. */
+function neededTank_L({ codeLimit_L, minimum_L }: ExpansionPlan): number {
+  return codeLimit_L ?? minimum_L;
+}
+
 function expansionResult({ line_pressure_kPa = 0, setpoint_C = 0 }: SurveyFacts, plan: ExpansionPlan | undefined) {
   if (plan === undefined) return [];
   const inputs = {
     V_e: q("volume", plan.expanded_L),
     p_1: q("pressure", line_pressure_kPa),
-    p_2: q("pressure", plan.ceiling_kPa),
+    p_2: q("pressure", plan.codeLimit_L === undefined ? plan.ceiling_kPa : CODE_LIMIT_kPa),
     t_hot: q("temperature", setpoint_C),
     t_cold: q("temperature", COLD_C),
   };
@@ -173,7 +179,7 @@ function expansionResult({ line_pressure_kPa = 0, setpoint_C = 0 }: SurveyFacts,
   return [
     numberResult(
       "expansion_tank",
-      q("volume", plan.minimum_L),
+      q("volume", neededTank_L(plan)),
       "V_t = V_e / (1 − p_1 / p_2), absolute",
       inputs,
       source,
@@ -184,7 +190,8 @@ function expansionResult({ line_pressure_kPa = 0, setpoint_C = 0 }: SurveyFacts,
 function sayExpansion({ closed, line_pressure_kPa }: SurveyFacts, plan: ExpansionPlan | undefined): readonly F[] {
   if (closed === false) return [{ code: "expansion_needless", data: {} }];
   if (plan === undefined || line_pressure_kPa === undefined) return [];
-  const size = q("volume", plan.stock_L ?? plan.minimum_L);
+  const needed_L = neededTank_L(plan);
+  const size = q("volume", nextStockSize_L(needed_L) ?? needed_L);
   return [{ code: "expansion_size", data: { size, precharge: q("pressure", line_pressure_kPa) } }];
 }
 

@@ -17,6 +17,7 @@ import { DIGEST_CELLS } from "../jobs/digest/digest-words.ts";
 import { weekPeriod } from "../jobs/digest/period.ts";
 import { roleOf } from "../jobs/digest/who-sees.ts";
 import type { Job } from "../jobs/job.ts";
+import { nameStep } from "../jobs/startup-step-names.ts";
 import { type DayAhead, daysAhead, missedJobs, unplannedJobs } from "../jobs/today/days-ahead.ts";
 import { isAhead, LEFT_WORDS, type MyItem, type MyJob, myDay, openItems } from "../jobs/today/my-jobs.ts";
 
@@ -242,7 +243,7 @@ function nextRow({ job, left }: MyJob): Rows[number] {
 
 function itemRow({ job, item }: MyItem, day: string): Rows[number] {
   const due: F = { code: item.due < day ? "overdue_since" : "due_on", data: { due: item.due } };
-  return [job.number, item.what, due];
+  return [job.number, nameStep(item.what), due];
 }
 
 function dayRow({ day, jobs, verdict, stops, cares }: DayAhead): Rows[number] {

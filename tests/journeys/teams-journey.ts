@@ -1,7 +1,15 @@
 import type { AdaptiveCard } from "../../adapters/teams/adaptive-card.ts";
 import type { WebFetch } from "../../adapters/teams/fetch-file.ts";
+import { TENANT_ID } from "../teams/fake-platform.ts";
 import { openTestDoor } from "../teams/open-test-door.ts";
-import { type JourneyDoor, type OpenJourneyDoor, type Shown, teamsUser } from "./journey-door.ts";
+import {
+  createScreens,
+  type DoorParts,
+  type JourneyDoor,
+  type OpenJourneyDoor,
+  type Shown,
+  teamsUser,
+} from "./journey-door.ts";
 import { visibleText } from "./visible.ts";
 
 interface Button {
@@ -9,33 +17,42 @@ interface Button {
   readonly value: unknown;
   readonly card: string;
 }
+interface Attachment {
+  readonly contentType: string;
+  readonly name?: string;
+  readonly content?: AdaptiveCard;
+}
+const CARD_TYPE = "application/vnd.microsoft.card.adaptive";
 
 /** Teams: a personal chat with the bot for each person. */
-export const openTeamsJourney: OpenJourneyDoor = async (desk) => {
+export const openTeamsJourney: OpenJourneyDoor = async (parts) => {
   /** What people have put into their own storage, by its address. */
   const storage = new Map<string, Uint8Array>();
-  const webFetch: WebFetch = async ({ href }) => new Response(Uint8Array.from(storage.get(href) ?? []));
-  const door = await openTestDoor({ desk, webFetch });
-  const { platform } = door;
-  const onScreen = new Map<string, readonly Button[]>();
+  const webFetch: WebFetch = async ({ href }) => {
+    const bytes = storage.get(href);
+    return bytes === undefined ? new Response(null, { status: 404 }) : new Response(Uint8Array.from(bytes));
+  };
+  const open = ({ desk, readFile }: DoorParts) => openTestDoor({ desk, readFile, webFetch });
+  const screens = createScreens<Button>();
+  let door = await open(parts);
   let count = 0;
 
   const send = async (who: string, changes: object): Promise<Shown> => {
     count += 1;
+    const { platform } = door;
     const from = platform.messages.length;
     const person = { id: `29:${who}`, name: who, aadObjectId: teamsUser(who) };
-    const conversation = { id: `19:chat-${who}`, conversationType: "personal", tenantId: TENANT };
+    const conversation = { id: `19:chat-${who}`, conversationType: "personal", tenantId: TENANT_ID };
     const { status } = await door.say({ id: `m${count}`, from: person, conversation, ...changes });
     if (status !== 200) throw new Error(`Teams was answered ${status}`);
     // A card that was answered is replaced by one without buttons; what is new is posted.
     const posted = platform.messages.slice(from).filter(({ method }) => method === "POST");
-    const cards = posted.flatMap(({ body, id }) => cardsOf(body).map((card) => ({ card, id })));
-    const buttons = cards.flatMap(({ card, id }) => buttonsIn(card, id));
-    onScreen.set(who, buttons);
-    return {
-      text: cards.map(({ card }) => visibleText(card.body)).join("\n"),
-      buttons: buttons.map(({ label }) => label),
-    };
+    const seen = posted.flatMap(({ body, id }) => attachmentsOf(body).map((attachment) => ({ attachment, id })));
+    return screens.show(
+      who,
+      seen.map(({ attachment }) => seenOf(attachment)).join("\n"),
+      seen.flatMap(({ attachment, id }) => buttonsIn(attachment.content, id)),
+    );
   };
   const journey: JourneyDoor = {
     door: "teams",
@@ -55,21 +72,25 @@ export const openTeamsJourney: OpenJourneyDoor = async (desk) => {
         }),
       }),
     press(who, label) {
-      const button = (onScreen.get(who) ?? []).find((one) => one.label === label);
-      if (button === undefined) throw new Error(`no button ${label} before ${who}`);
-      return send(who, { text: undefined, value: button.value, replyToId: button.card });
+      const { value, card } = screens.find(who, label);
+      return send(who, { text: undefined, value, replyToId: card });
+    },
+    async reopen(next) {
+      await door.close();
+      door = await open(await next());
     },
     close: () => door.close(),
   };
   return journey;
 };
 
-const TENANT = "99999999-8888-4777-8666-555555555555";
+function attachmentsOf(body: { readonly attachments?: readonly Attachment[] }): readonly Attachment[] {
+  return body.attachments ?? [];
+}
 
-function cardsOf(body: {
-  readonly attachments?: readonly { readonly content?: AdaptiveCard }[];
-}): readonly AdaptiveCard[] {
-  return (body.attachments ?? []).flatMap(({ content }) => (content === undefined ? [] : [content]));
+function seenOf({ contentType, name = "", content }: Attachment): string {
+  if (contentType !== CARD_TYPE || content === undefined) return `(file: ${name})`;
+  return visibleText(content.body);
 }
 
 function buttonsIn(value: unknown, card: string): readonly Button[] {

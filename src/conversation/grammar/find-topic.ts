@@ -43,6 +43,9 @@ export function findTopic(folded: string, library: Library, known: string | unde
   if (found?.span === undefined || found.topic === current) return found ?? { topic: current };
   // "size days=20" and every button that asks another topic: nobody writes a pair right after the word of a fact.
   if (PAIR_NEXT.test(folded.slice(found.span.end))) return found;
+  // The name of a topic and nothing else: as a value it would be told with its fact, or asked for.
+  const said = folded.trim();
+  if (said === found.topic.id || namedBy(library, found.topic).includes(said)) return found;
   const { book } = wordsOf(library, current);
   const here = matchPhrase(book, folded, found.span.start, endsWord);
   return here?.meanings.some(({ as }) => as !== "filler") ? { topic: current } : found;

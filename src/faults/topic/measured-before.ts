@@ -10,11 +10,15 @@ const CHECK_OF_STEP: Readonly<Record<string, string>> = {
   first_rise: "recovery_rate",
 };
 
+type MeasuredJob = Pick<Job, "readings"> & Partial<Pick<Job, "status">>;
+
 /**
  * What the start-up of this job measured, as a fact of the fault topic. It may have changed since, so the reasoning lets it
- * count for less than what is read now.
+ * count for less than what is read now. When the customer calls again, what was measured when the job was closed says
+ * nothing of the fault that came since.
  */
-export function measuredBefore(job: Pick<Job, "readings"> | undefined): KnownFacts {
+export function measuredBefore(job: MeasuredJob | undefined): KnownFacts {
+  if (job?.status === "called_back") return {};
   const readings = Object.entries(job?.readings ?? {}).flatMap(([step, { quantity }]) => {
     const check = CHECK_OF_STEP[step];
     return check === undefined ? [] : [`${check}:${quantity.value}`];

@@ -143,7 +143,7 @@ function sayCallBack({ callBack: { at_ms, because } }: CalledBack, timeZone: str
 }
 
 function itemRow(one: LeftOpen, books: Books): readonly Cell[] {
-  return [one.story.job.number, one.item.what, personName(one.item.owner, books), sayDue(one)];
+  return [one.story.job.number, nameStep(one.item.what), personName(one.item.owner, books), sayDue(one)];
 }
 
 function callBackRow(one: CalledBack, books: Books): readonly Cell[] {

@@ -8,7 +8,7 @@ export const step: StartupStep = {
   id: "precharge",
   isCritical: false,
   hazards: ["water_off"],
-  appliesTo: ({ control, isClosed }) => control === "tank" || (control === undefined && isClosed !== false),
+  appliesTo: ({ control, isClosed }) => control === "tank" || (control !== "relief_valve" && isClosed !== false),
   reading: {
     quantity: "pressure",
     min: 0,
@@ -42,6 +42,12 @@ export const step: StartupStep = {
       name: "what was read counts before what was surveyed",
       site: { measuredLine_kPa: toBase(50, "psi"), line_kPa: toBase(65, "psi") },
       reading: toBase(50, "psi"),
+      isAccepted: true,
+    },
+    {
+      name: "a closed system that had no tank at the survey: the kit brings one",
+      site: { control: "none", isClosed: true, measuredLine_kPa: toBase(65, "psi") },
+      reading: toBase(65, "psi"),
       isAccepted: true,
     },
     { name: "line not known", site: {}, reading: toBase(40, "psi") },

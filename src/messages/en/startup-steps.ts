@@ -55,7 +55,7 @@ export const startupSteps: Readonly<Record<string, StepWords>> = {
   set_temperature: {
     label: "Tank setting",
     question: "What temperature does the display show as set?",
-    how: "As planned for this house. Above 120 °F a mixing valve stands between tank and taps.",
+    how: "As planned for this house. Above 120 °F (49 °C) a mixing valve stands between tank and taps.",
   },
   controls_set: {
     label: "Mode, schedule and clock",

@@ -55,7 +55,7 @@ export const startupSteps: Readonly<Record<string, StepWords>> = {
   set_temperature: {
     label: "Ajuste del tanque",
     question: "¿Qué temperatura ajustada muestra la pantalla?",
-    how: "La planeada para esta casa. Por encima de 49 °C va una válvula mezcladora entre el tanque y las llaves.",
+    how: "La planeada para esta casa. Por encima de 120 °F (49 °C) va una válvula mezcladora entre el tanque y las llaves.",
   },
   controls_set: {
     label: "Modo, horario y reloj",

@@ -23,7 +23,7 @@ export const texts: TopicTexts<typeof today> = {
     ...digestWords,
     left_survey: () => "Visita previa.",
     left_permit: () => "Permiso.",
-    left_kit: ({ parts }) => `Material: faltan ${parts} en la camioneta.`,
+    left_kit: ({ parts }) => `Falta en la camioneta: ${parts}.`,
     left_other: ({ lacks }) => `Por alistar: ${lacks} más.`,
     left_day_passed: ({ day }) => `Era para el ${day}.`,
     left_under_way: () => "En marcha.",
