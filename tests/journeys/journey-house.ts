@@ -9,6 +9,7 @@ import { drawRecordPdf } from "../../adapters/papers/draw-record.ts";
 import { openHighsSolver } from "../../adapters/solver/highs-solver.ts";
 import { createInlineRunner } from "../../adapters/workers/inline-runner.ts";
 import { createOutboxRelay } from "../../adapters/workers/outbox-relay.ts";
+import { createPostPapers } from "../../adapters/workers/post-papers.ts";
 import type { Books } from "../../src/books/books.ts";
 import { createChannelReader } from "../../src/desk/house-channels.ts";
 import { createDesk, type Desk } from "../../src/desk.ts";
@@ -58,6 +59,7 @@ const BOOKS: Books = {
 /** November 26, 2026, 07:30 where the demo company is. */
 const BEGIN_ms = Date.UTC(2026, 10, 26, 13, 30);
 const MINUTE_ms = 60_000;
+const PAPERS = createPapers({ printPhoto: async (bytes) => bytes, draw: drawRecordPdf });
 const HOME: Caller = { door: "web", organisation: "local", user: "ebbe", name: "Ebbe" };
 
 interface Clock {
@@ -83,7 +85,7 @@ export async function openJourneyHouse(openDoor: OpenJourneyDoor): Promise<Journ
       clock.now_ms = moment_ms;
     },
     async team() {
-      const relay = openRelay(store, clock, faults);
+      const relay = openRelay(folder, store, clock, faults);
       do clock.now_ms += MINUTE_ms;
       while ((await relay.runOnce()) > 0);
       return await (await workspace()).channelCards("team", 50);
@@ -137,7 +139,7 @@ function furnish(folder: string, store: Store, clock: Clock, faults: Fault[]): D
     newCode: () => "111111",
     faults: { report: (fault) => faults.push(fault) },
     files,
-    papers: createPapers({ printPhoto: async (bytes) => bytes, draw: drawRecordPdf }),
+    papers: PAPERS,
     openSolver: openHighsSolver,
   });
   // A minute passes with every message, as it does on a job.
@@ -157,13 +159,14 @@ function furnish(folder: string, store: Store, clock: Clock, faults: Fault[]): D
   };
 }
 
-function openRelay(store: Store, clock: Clock, faults: Fault[]) {
+function openRelay(folder: string, store: Store, clock: Clock, faults: Fault[]) {
   const chat = createFakeChat(true);
   return createOutboxRelay({
     outbox: store.outbox,
     ports: { slack: chat, teams: chat, web: store.houseChat, terminal: store.houseChat },
     clock: { now_ms: () => clock.now_ms },
     language: BOOKS.company.language,
+    complete: createPostPapers({ files: filesIn(folder), papers: PAPERS }),
     jitter: () => 0,
     report: (error) => faults.push({ id: "relay", doing: "post", door: "web", error }),
   });
