@@ -1,11 +1,17 @@
 import { defineConfig } from "vitest/config";
 
-const shared = { exclude: ["tests/bench/**"], testTimeout: 30_000, hookTimeout: 60_000 };
 /**
- * Rooms whose tests only compute: no store, socket, process or global is touched, so their files may share one process.
- * The house is loaded as it runs, by tsx and not through the test runner's own modules, because a simulated year whose
- * every call goes through those takes three times as long.
+ * The house is loaded as it runs, by tsx and not through the test runner's own modules: a simulated year whose every call
+ * goes through those takes three times as long, and so does loading a thousand files.
  */
+const shared = {
+  exclude: ["tests/bench/**"],
+  testTimeout: 30_000,
+  hookTimeout: 60_000,
+  execArgv: ["--import", "tsx"],
+  server: { deps: { external: [/\/(src|adapters)\/.*\.ts$/] } },
+};
+/** Rooms whose tests only compute: no store, socket, process or global is touched, so their files may share one process. */
 const COMPUTE = [
   "cautions",
   "conversation",
@@ -28,8 +34,6 @@ export default defineConfig({
           name: "compute",
           include: COMPUTE,
           isolate: false,
-          execArgv: ["--import", "tsx"],
-          server: { deps: { external: [/\/(src|adapters)\/.*\.ts$/] } },
         },
       },
       {

@@ -80,8 +80,8 @@ export function act(draft: Draft, wanted: JobAct): Draft {
 /** How a cause was found stands in the record once, however often it is looked at. */
 function addTrail(draft: Draft, trail: Extract<JobAct, { readonly kind: "trail" }>): Draft {
   const text = wordTrail(draft.writing, trail);
-  if (!trail.wantsPost && draft.job?.trail.at(-1)?.text === text) return draft;
-  const added = tell(draft, { kind: "trail", text });
+  const isKept = draft.job?.trail.at(-1)?.text === text;
+  const added = isKept ? draft : tell(draft, { kind: "trail", text });
   return trail.wantsPost && added.lost === undefined ? { ...added, posted: trail } : added;
 }
 

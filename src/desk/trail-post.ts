@@ -12,14 +12,11 @@ export function wordTrail({ turn }: JobWriting, trail: Trail): string {
   return sayTrail(speakOf(companyVoice({ turn }), trail.topic), trail);
 }
 
-/**
- * How the cause was found, for the team's channel.
- * @param version of the job with the line written, so that every post is one of its own
- */
-export function trailPosts(writing: JobWriting, trail: Trail, job: string, version: number): readonly Post[] {
+/** How the cause was found, for the team's channel; each time that somebody wants it told is a post of its own. */
+export function trailPosts(writing: JobWriting, trail: Trail, job: string): readonly Post[] {
   const { turn, workspace, person } = writing;
   const { teamChannel: channel, language = "en" } = turn.company;
   if (channel === undefined) return [];
   const card = buildTrailCard(speakOf(companyVoice({ turn }), trail.topic), job, person.name, trail);
-  return [{ id: `${workspace}-job-${job}-trail-${version}`, channel, language, card }];
+  return [{ id: `${workspace}-job-${job}-trail-${turn.newId}`, channel, language, card }];
 }

@@ -105,8 +105,7 @@ function finishDraft(writing: JobWriting, shown: Show, draft: Draft): Written {
     .filter(({ number }) => entries.some((entry) => entry.job === number))
     .map((other) => finishJob(writing, shown, other, entries, false));
   const finished = [...(own === undefined ? [] : [own]), ...others];
-  const trail =
-    job === undefined || draft.posted === undefined ? [] : trailPosts(writing, draft.posted, job.number, job.version);
+  const trail = job === undefined || draft.posted === undefined ? [] : trailPosts(writing, draft.posted, job.number);
   const summaries = finished.flatMap((one) => one.posts);
   const plans = planPosts(writing, draft);
   const crew = crewWriting(draft.crew, entries);

@@ -34,7 +34,7 @@ export function timeOnSite(
   let visits = 0;
   for (const { change, at_ms } of effectsOf(events)) {
     if (visit !== undefined) visit = goOn(visit, at_ms);
-    else if (begins(change, status)) visit = { begun_ms: at_ms, last_ms: at_ms, before_ms: 0 };
+    else if (beginsVisit(change, status)) visit = { begun_ms: at_ms, last_ms: at_ms, before_ms: 0 };
     if (change.kind !== "status") continue;
     status = change.status;
     if (visit === undefined || !ENDS.includes(status)) continue;
@@ -45,7 +45,8 @@ export function timeOnSite(
   return visits === 0 ? undefined : { total_ms, visits };
 }
 
-function begins(change: JobChange, before: JobStatus): boolean {
+/** Whether a change begins a visit where none goes on. */
+export function beginsVisit(change: JobChange, before: JobStatus): boolean {
   if (change.kind === "status") return change.status === "under_way";
   return COME_BACK_TO.includes(before) && WORK.includes(change.kind);
 }

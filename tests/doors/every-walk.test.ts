@@ -1,13 +1,14 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { renderCard } from "../../adapters/slack/render-card.ts";
 import { renderModal } from "../../adapters/slack/render-modal.ts";
+import { openHighsSolver } from "../../adapters/solver/highs-solver.ts";
 import { renderAdaptive } from "../../adapters/teams/render-adaptive.ts";
 import type { Card } from "../../src/messages/card.ts";
 import { LANGUAGES, type Language } from "../../src/messages/language.ts";
 import { COMMON } from "../../src/messages/voice.ts";
 import { judgeMessage, judgeModal } from "../slack/block-kit-judge.ts";
 import { library } from "../support/ask-library.ts";
-import { type JobDesk, openJobDesk } from "../support/job-desk.ts";
+import { type JobDesk, openJobDesk, TEAM_BOOKS } from "../support/job-desk.ts";
 import { buttonsOf, promptOf } from "../support/talk.ts";
 import { CardJudge } from "../teams/card-judge.ts";
 
@@ -48,7 +49,7 @@ async function walk(desk: JobDesk, topic: string, conversation: string): Promise
 }
 
 async function collect(language: Language, topic: string): Promise<readonly Card[]> {
-  const desk = openJobDesk();
+  const desk = openJobDesk(TEAM_BOOKS, { openSolver: openHighsSolver });
   await desk.say(`language ${language}`);
   const alone = await walk(desk, topic, "alone");
   await desk.say("job new customer=TM town=Ostrowick day=2026-11-25", undefined, "job");

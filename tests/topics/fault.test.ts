@@ -194,6 +194,17 @@ describe("what the job knows of the site", () => {
     }
   });
 
+  test("of a job that came back, what lasts still counts, and that it had power and heated does not", () => {
+    const taken = (step: string) => ({
+      status: "called_back" as const,
+      readings: {
+        [step]: { id: step, quantity: { kind: "count" as const, value: 1 }, isAccepted: true, by: "E", at_ms: 0 },
+      },
+    });
+    expect(measuredBefore(taken("line_pressure"))).toHaveProperty("measured_before.value", "line_pressure:1");
+    for (const step of ["supply", "first_rise"]) expect(measuredBefore(taken(step))).toEqual({});
+  });
+
   test("a closed system makes unrelieved expansion likelier", () => {
     expect(share("closed=yes")).toBeGreaterThan(share(""));
   });

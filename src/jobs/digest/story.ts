@@ -2,6 +2,7 @@ import type { Books } from "../../books/books.ts";
 import { CURED_BY } from "../../faults/topic/fault-facts.ts";
 import type { Job, JobEvent, JobStatus, OpenItem } from "../job.ts";
 import { type Effect, effectsOf } from "../project-job.ts";
+import { beginsVisit } from "../time-on-site.ts";
 
 /** A job with what happened to it, amendments counted in: what all figures are counted from. */
 export interface Story {
@@ -54,10 +55,10 @@ function tellStory(job: Job, events: readonly JobEvent[]): Story {
   const callBacks: CallBack[] = [];
   let status: JobStatus = "planned";
   for (const { change, at_ms } of effects) {
+    if (!isOnSite(visits) && beginsVisit(change, status)) visits.push({ from_ms: at_ms });
     if (change.kind !== "status" || change.status === status) continue;
     const isClosing = CLOSED.includes(change.status) && !CLOSED.includes(status);
-    if (status === "under_way") endVisit(visits, at_ms);
-    if (change.status === "under_way") visits.push({ from_ms: at_ms });
+    if (status === "under_way" || isClosing) endVisit(visits, at_ms);
     if (isClosing) closings.push({ at_ms, isComplete: change.status === "complete", visits: visits.length });
     if (change.status === "called_back") callBacks.push(tellCallBack(change.because, at_ms, effects));
     status = change.status;
@@ -65,7 +66,13 @@ function tellStory(job: Job, events: readonly JobEvent[]): Story {
   return { job, effects, events, visits, closings, callBacks };
 }
 
+function isOnSite(visits: readonly Visit[]): boolean {
+  const last = visits.at(-1);
+  return last !== undefined && last.until_ms === undefined;
+}
+
 function endVisit(visits: Visit[], until_ms: number): void {
+  if (!isOnSite(visits)) return;
   const last = visits.pop();
   if (last !== undefined) visits.push({ ...last, until_ms });
 }
