@@ -11,6 +11,7 @@ import { declareTopic } from "../declaration/topic.ts";
 import { writeRequest } from "../declaration/write-request.ts";
 import type { CatalogueModel } from "../equipment/catalogue.ts";
 import { findByName, findModel } from "../equipment/find-model.ts";
+import { busiestHourResults, lookAtBusiestHour } from "../household/first-look.ts";
 import { ROOM_KINDS } from "../household/room-shell-table.ts";
 import { describeSite } from "../household/site-told.ts";
 import { SURVEY_FACTS, SURVEY_NEEDS, type SurveyFacts } from "../household/survey-facts.ts";
@@ -23,12 +24,22 @@ import { CODE_LIMIT_kPa, type ExpansionPlan, planExpansion, pressureCeiling_kPa 
 import { nextStockSize_L } from "../physics/expansion-tank.ts";
 import { toBase } from "../units/convert.ts";
 
-const RESULTS = ["facts_told", "facts_missing", "kit_parts", "expansion_tank", "breaker_asked"] as const;
+const RESULTS = [
+  "facts_told",
+  "facts_missing",
+  "kit_parts",
+  "peak_hour_demand",
+  "first_hour_delivery",
+  "expansion_tank",
+  "breaker_asked",
+] as const;
 
 const FINDINGS = {
   told_all: { told: "count" },
   told_some: { missing: "count" },
   missing: { facts: "fact" },
+  size_enough: { demand: "volume", delivery: "volume" },
+  size_short: { demand: "volume", delivery: "volume" },
   expansion_size: { size: "volume", precharge: "pressure" },
   expansion_needless: {},
   room_enough: { room: "room_volume", asked: "room_volume" },
@@ -98,6 +109,7 @@ function answer(facts: SurveyFacts, books: Books): Answer<Id, F> {
   const kit = collectKit(KIT_RULES, { ...readKitTold(values), ...(unit && { unit }) });
   const parts = q("count", kit.lines.length);
   const plan = expansionOf(facts, unit);
+  const hour = busiestHour(facts, unit, books);
   return {
     kind: "answer",
     verdict: missing.length === 0 ? "good" : "caution",
@@ -109,6 +121,7 @@ function answer(facts: SurveyFacts, books: Books): Answer<Id, F> {
       numberResult("facts_told", told, "n", {}, SURVEYED),
       numberResult("facts_missing", q("count", missing.length), "n", {}, SURVEYED),
       numberResult("kit_parts", parts, "n", {}, SURVEYED),
+      ...(hour === undefined ? [] : busiestHourResults(hour)),
       ...expansionResult(facts, plan),
       ...(unit === undefined
         ? []
@@ -116,6 +129,7 @@ function answer(facts: SurveyFacts, books: Books): Answer<Id, F> {
     ],
     findings: [
       ...(missing.length === 0 ? [] : [{ code: "missing" as const, data: { facts: missing.join(",") } }]),
+      ...saySize(hour),
       ...sayRoom(facts, unit),
       ...sayExpansion(facts, plan),
       ...sayCircuit(facts, unit),
@@ -139,6 +153,23 @@ function actsOf(unit: CatalogueModel | undefined, { openJob }: Books): readonly 
       ? [{ kind: "change" as const, change: { kind: "status" as const, status: "surveyed" as const } }]
       : []),
   ];
+}
+
+/** Whether the tank will do at a first look; nothing while household, unit or setting are not told. */
+function busiestHour(
+  { people, setpoint_C, supply_V, place }: SurveyFacts,
+  unit: CatalogueModel | undefined,
+  books: Books,
+) {
+  if (people === undefined || setpoint_C === undefined || unit === undefined) return undefined;
+  return lookAtBusiestHour({ unit, people, setpoint_C, supply_V, place }, books);
+}
+type Hour = ReturnType<typeof busiestHour>;
+
+function saySize(hour: Hour): readonly F[] {
+  if (hour === undefined) return [];
+  const data = { demand: q("volume", hour.demand_L), delivery: q("volume", hour.delivery_L) };
+  return [{ code: hour.delivery_L < hour.demand_L ? "size_short" : "size_enough", data }];
 }
 
 function expansionOf(facts: SurveyFacts, unit: CatalogueModel | undefined): ExpansionPlan | undefined {

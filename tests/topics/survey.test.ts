@@ -69,6 +69,17 @@ describe("survey", () => {
     );
   });
 
+  test("looks at the busiest hour as the size does, and says when the tank is small", () => {
+    const size = library.topics.get("size");
+    if (size === undefined) throw new Error("no topic");
+    const told = { model: "hollin-50", people: HOUSE.people, setpoint: HOUSE.setpoint, supply: HOUSE.supply, days: 20 };
+    const [seen, sized] = [answerOf(survey, HOUSE), answerOf(size, told)];
+    for (const id of ["peak_hour_demand", "first_hour_delivery"])
+      expect(resultOf(seen, id).quantity.value, id).toBeCloseTo(resultOf(sized, id).quantity.value, 6);
+    expect(codesOf(seen)).toContain("size_enough");
+    expect(codesOf(answerOf(survey, { ...HOUSE, people: 12 }))).toContain("size_short");
+  });
+
   test("an open system asks for no expansion tank; a small room and a wrong supply are said", () => {
     const answer = answerOf(survey, { ...HOUSE, closed: false, room_volume: toBase(100, "ft3"), supply: 277 - 20 });
     expect(codesOf(answer)).toEqual(

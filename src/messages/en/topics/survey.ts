@@ -52,6 +52,8 @@ export const texts: TopicTexts<typeof survey> = {
     facts_told: "Facts told",
     facts_missing: "Facts missing",
     kit_parts: "Parts in the kit",
+    peak_hour_demand: "Asked for in the busiest hour",
+    first_hour_delivery: "Delivered in the first hour",
     expansion_tank: "Expansion tank, at least",
     breaker_asked: "Breaker that the plate asks for",
   },
@@ -61,6 +63,10 @@ export const texts: TopicTexts<typeof survey> = {
     missing: ({ facts }) => `Not told yet: ${facts}.`,
     expansion_size: ({ size, precharge }) => `Expansion tank: ${size}, air set to ${precharge}.`,
     expansion_needless: () => "The system is open: no expansion tank is asked for by its growth.",
+    size_enough: ({ demand, delivery }) =>
+      `The tank will do at a first look: it delivers ${delivery} in an hour, the busiest hour asks for ${demand}. Size tells on which days it would not.`,
+    size_short: ({ demand, delivery }) =>
+      `The tank is small at a first look: it delivers ${delivery} in an hour, the busiest hour asks for ${demand}. Size tells how often it would run cold.`,
     room_enough: ({ room, asked }) => `The room has ${room}; the unit's sheet asks for ${asked}.`,
     room_small: ({ room, asked }) =>
       `The room has ${room}, less than the ${asked} of the unit's sheet. Look at “room”.`,

@@ -52,6 +52,8 @@ export const texts: TopicTexts<typeof survey> = {
     facts_told: "Datos dichos",
     facts_missing: "Datos que faltan",
     kit_parts: "Piezas en la lista",
+    peak_hour_demand: "Se pide en la hora de más uso",
+    first_hour_delivery: "Da en la primera hora",
     expansion_tank: "Tanque de expansión, al menos",
     breaker_asked: "Interruptor que pide la placa",
   },
@@ -61,6 +63,10 @@ export const texts: TopicTexts<typeof survey> = {
     missing: ({ facts }) => `Sin decir todavía: ${facts}.`,
     expansion_size: ({ size, precharge }) => `Tanque de expansión: ${size}, con el aire a ${precharge}.`,
     expansion_needless: () => "El sistema es abierto: su dilatación no pide tanque de expansión.",
+    size_enough: ({ demand, delivery }) =>
+      `A primera vista el tanque alcanza: da ${delivery} en una hora y la hora de más uso pide ${demand}. La capacidad dice en qué días no.`,
+    size_short: ({ demand, delivery }) =>
+      `A primera vista el tanque queda corto: da ${delivery} en una hora y la hora de más uso pide ${demand}. La capacidad dice cada cuánto saldría fría.`,
     room_enough: ({ room, asked }) => `El cuarto tiene ${room}; la hoja del equipo pide ${asked}.`,
     room_small: ({ room, asked }) =>
       `El cuarto tiene ${room}, menos que los ${asked} de la hoja del equipo. Ver «cuarto».`,
